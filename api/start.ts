@@ -1,0 +1,117 @@
+import { readFile } from 'node:fs/promises';
+import { createServer } from 'node:net';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { Log, LogLevel, Miniflare } from 'miniflare';
+import { parse } from 'smol-toml';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+/** What of wrangler.toml the local server needs. */
+type Settings = {
+  readonly name: string;
+  readonly compatibility_date: string;
+  readonly assets: {
+    readonly html_handling: 'auto-trailing-slash';
+    readonly not_found_handling: 'none';
+    readonly run_worker_first: string[];
+  };
+};
+
+/** A server that answers: where it stands, one request to it, and its end. */
+export type RunningServer = {
+  readonly origin: string;
+  readonly fetch: Miniflare['dispatchFetch'];
+  readonly stop: () => Promise<void>;
+};
+
+/**
+ * Starts the built worker and the built pages on the real worker runtime, with the settings of wrangler.toml.
+ *
+ * @param options `build` is the folder that the build filled; `port` is 0 for any free one.
+ * @returns the running server, once its `/health` answers.
+ */
+export async function startServer(options: {
+  readonly build: string;
+  readonly port: number;
+}): Promise<RunningServer> {
+  const settings = await readSettings();
+  const server = new Miniflare({
+    name: settings.name,
+    host: '127.0.0.1',
+    port: options.port,
+    cf: false,
+    log: new Log(LogLevel.ERROR),
+    compatibilityDate: settings.compatibility_date,
+    modules: [
+      {
+        type: 'ESModule',
+        path: 'worker.js',
+        contents: await readFile(join(options.build, 'worker.js'), 'utf8'),
+      },
+    ],
+    assets: {
+      workerName: settings.name,
+      directory: join(options.build, 'assets'),
+      assetConfig: {
+        html_handling: settings.assets.html_handling,
+        not_found_handling: settings.assets.not_found_handling,
+      },
+      routerConfig: {
+        has_user_worker: true,
+        static_routing: { user_worker: settings.assets.run_worker_first },
+      },
+    },
+  });
+  const { port } = await server.ready;
+  const origin = `http://localhost:${port}`;
+  const health = await server.dispatchFetch(`${origin}/health`);
+  if (!health.ok) throw new Error(`/health answered ${health.status}.`);
+  await health.body?.cancel();
+  return { origin, fetch: server.dispatchFetch, stop: () => server.dispose() };
+}
+
+/**
+ * Reads a port as the environment gives it.
+ *
+ * @param text digits, or undefined for the usual port.
+ * @returns 0 to 65535, or undefined where the text is no port.
+ */
+export function readPort(text = '8787'): number | undefined {
+  return /^\d{1,5}$/.test(text) && Number(text) <= 65_535 ? Number(text) : undefined;
+}
+
+async function readSettings(): Promise<Settings> {
+  const file = await readFile(join(root, 'wrangler.toml'), 'utf8');
+  return parse(file) as unknown as Settings;
+}
+
+function isFree(port: number): Promise<boolean> {
+  return new Promise((resolve) => {
+    const probe = createServer();
+    probe.once('error', () => resolve(false));
+    probe.listen(port, '127.0.0.1', () => probe.close(() => resolve(true)));
+  });
+}
+
+async function main(): Promise<void> {
+  const port = readPort(process.env['PORT']);
+  if (port === undefined) {
+    throw new Error(`PORT is "${process.env['PORT']}": give a whole number from 0 to 65535.`);
+  }
+  if (!(await isFree(port))) {
+    throw new Error(`Port ${port} is taken: stop what uses it, or choose another as in PORT=8788.`);
+  }
+  const server = await startServer({ build: join(root, '.build'), port });
+  console.log(`Ragbloom is ready at ${server.origin}`);
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+    process.once(signal, () => void server.stop().then(() => process.exit(0)));
+  }
+}
+
+if (import.meta.main) {
+  await main().catch((error: unknown) => {
+    console.error(error instanceof Error ? error.message : error);
+    process.exitCode = 1;
+  });
+}

@@ -1,0 +1,4 @@
+import { app } from './app.ts';
+
+/** The door of the edge runtime. */
+export default { fetch: app.fetch };

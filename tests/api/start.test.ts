@@ -1,0 +1,62 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { createServer } from 'node:net';
+import { expect, test } from 'vitest';
+import { readPort } from '../../api/start.ts';
+import { useWorker } from '../support/worker.ts';
+
+const worker = useWorker();
+
+test('startServer serves /health at the address it gives', async () => {
+  const answer = await fetch(`${worker.origin()}/health`);
+  expect(answer.status).toBe(200);
+});
+
+test('startServer serves pages under a policy that allows no inline script or style', async () => {
+  const answer = await worker.fetch('/');
+  expect(answer.headers.get('content-type')).toBe('text/html; charset=utf-8');
+  const policy = answer.headers.get('content-security-policy') ?? '';
+  expect(policy).toContain("default-src 'none'; script-src 'self'; style-src 'self'");
+  expect(policy).not.toContain('unsafe');
+});
+
+test('readPort takes 0 to 65535, and 8787 where nothing is said', () => {
+  expect([readPort(), readPort('0'), readPort('65535')]).toEqual([8787, 0, 65_535]);
+});
+
+test('readPort refuses what is no port', () => {
+  expect(['65536', '-1', '8.5', '', 'abc', '0x10'].map(readPort)).toEqual(
+    Array.from({ length: 6 }),
+  );
+});
+
+test('PORT=<taken> npm start says so in a sentence and ends with 1', async () => {
+  const holder = createServer().listen(0, '127.0.0.1');
+  await once(holder, 'listening');
+  const { port } = holder.address() as { port: number };
+  const { code, told } = await runStart(String(port));
+  holder.close();
+  expect(told).toBe(
+    `Port ${port} is taken: stop what uses it, or choose another as in PORT=8788.\n`,
+  );
+  expect(code).toBe(1);
+});
+
+test('PORT=abc npm start says what a port is and ends with 1', async () => {
+  const { code, told } = await runStart('abc');
+  expect(told).toBe('PORT is "abc": give a whole number from 0 to 65535.\n');
+  expect(code).toBe(1);
+});
+
+async function runStart(port: string): Promise<{ code: number; told: string }> {
+  const child = spawn(process.execPath, ['api/start.ts'], {
+    env: { ...process.env, PORT: port },
+    stdio: ['ignore', 'ignore', 'pipe'],
+  });
+  let told = '';
+  child.stderr.setEncoding('utf8').on('data', (text: string) => {
+    told += text;
+  });
+  const [code] = (await once(child, 'close')) as [number];
+  return { code, told };
+}

@@ -1,0 +1,44 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll } from 'vitest';
+import { type RunningServer, startServer } from '../../api/start.ts';
+import { buildSite } from '../../client/build.ts';
+
+/** The real worker runtime with the sources as they are now, on a port of its own. */
+export type TestWorker = {
+  /** `http://localhost:…`, with no slash at its end. */
+  readonly origin: () => string;
+  /** One request to a path, or to a whole address, as the runtime would get it. */
+  readonly fetch: RunningServer['fetch'];
+};
+
+/** Builds the site into a folder of its own and starts it; stop it when done. */
+export async function startWorker(): Promise<RunningServer> {
+  const build = await mkdtemp(join(tmpdir(), 'ragbloom-'));
+  await buildSite(build);
+  const server = await startServer({ build, port: 0 });
+  const stop = async () => {
+    await server.stop();
+    await rm(build, { recursive: true, force: true });
+  };
+  return { ...server, stop };
+}
+
+/** One worker for all the tests of a file: call it at the top of the file. */
+export function useWorker(): TestWorker {
+  let server: RunningServer | undefined;
+  const running = () => {
+    if (server === undefined) throw new Error('The worker runs only inside a test.');
+    return server;
+  };
+  beforeAll(async () => {
+    server = await startWorker();
+  }, 60_000);
+  afterAll(() => server?.stop());
+  return {
+    origin: () => running().origin,
+    fetch: (input, init) =>
+      running().fetch(typeof input === 'string' ? new URL(input, running().origin) : input, init),
+  };
+}

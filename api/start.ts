@@ -47,7 +47,7 @@ export async function startServer(options: {
       {
         type: 'ESModule',
         path: 'worker.js',
-        contents: await readFile(join(options.build, 'worker.js'), 'utf8'),
+        contents: await readFile(join(options.build, 'worker', 'worker.js'), 'utf8'),
       },
     ],
     assets: {

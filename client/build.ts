@@ -1,6 +1,6 @@
 import { globSync } from 'node:fs';
 import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { type BuildOptions, build, type Metafile } from 'esbuild';
@@ -28,7 +28,7 @@ const targets: readonly BuildOptions[] = [
   },
   {
     entryPoints: ['api/worker.ts'],
-    outfile: 'worker.js',
+    outfile: 'worker/worker.js',
     platform: 'browser',
     conditions: ['workerd', 'worker'],
     format: 'esm',
@@ -41,7 +41,7 @@ const targets: readonly BuildOptions[] = [
  * Builds the whole site from the sources beside this file: the worker, the client bundle, the pages.
  * Files are put in place one by one and whole, so a server that reads meanwhile never sees half of one.
  *
- * @param out the folder to fill: `worker.js`, `assets/` and a `*.meta.json` for each bundle.
+ * @param out the folder to fill: `worker/worker.js`, `assets/` and a `*.meta.json` for each bundle.
  * @returns the bundles, in no promised order; one whose entry file does not exist is left out.
  */
 export async function buildSite(out: string): Promise<readonly Bundle[]> {
@@ -85,7 +85,7 @@ async function bundle(target: BuildOptions, out: string) {
     metafile: true,
     write: false,
   });
-  const name = String(target.outfile).replace('assets/', '');
+  const name = basename(String(target.outfile));
   const script = outputFiles.find((file) => file.path === outfile);
   if (script === undefined) throw new Error(`The bundler gave no ${name}.`);
   const metaFile = join(out, `${name.replace('.js', '')}.meta.json`);

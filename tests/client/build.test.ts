@@ -17,7 +17,7 @@ describe('buildSite', () => {
   afterAll(() => rm(out, { recursive: true, force: true }));
 
   test('buildSite(out) writes the worker and tells its true size after gzip', async () => {
-    const worker = await readFile(join(out, 'worker.js'));
+    const worker = await readFile(join(out, 'worker', 'worker.js'));
     const told = bundles.find(({ name }) => name === 'worker.js');
     expect(told?.gzip).toBe(gzipSync(worker, { level: 9 }).length);
   });

@@ -28,7 +28,8 @@ export type ChromiumLaunch = {
  */
 export async function prepareChromium(): Promise<ChromiumLaunch> {
   if (!existsSync(home)) await unpack();
-  const executablePath = join(home, 'chromium');
+  // The package holds a Linux x64 binary: elsewhere, CHROMIUM names one of the machine's own.
+  const executablePath = process.env['CHROMIUM'] ?? join(home, 'chromium');
   return {
     executablePath,
     args: [

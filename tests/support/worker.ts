@@ -16,13 +16,15 @@ export type TestWorker = {
 /** Builds the site into a folder of its own and starts it; stop it when done. */
 export async function startWorker(): Promise<RunningServer> {
   const build = await mkdtemp(join(tmpdir(), 'ragbloom-'));
-  await buildSite(build);
-  const server = await startServer({ build, port: 0 });
-  const stop = async () => {
-    await server.stop();
-    await rm(build, { recursive: true, force: true });
-  };
-  return { ...server, stop };
+  const clear = () => rm(build, { recursive: true, force: true });
+  try {
+    await buildSite(build);
+    const server = await startServer({ build, port: 0 });
+    return { ...server, stop: () => server.stop().then(clear) };
+  } catch (error) {
+    await clear();
+    throw error;
+  }
 }
 
 /** One worker for all the tests of a file: call it at the top of the file. */

@@ -1,0 +1,25 @@
+import { countNeeded } from '../block/count-whole.ts';
+import type { Purchase, Unit } from '../contract.ts';
+import { MILLIMETRES, roundTo, writeEighths } from '../length.ts';
+
+/**
+ * What to ask for at the counter: a length rounded up to the step that the shop sells,
+ * in yards (inches) or metres (centimetres).
+ *
+ * @param length mm
+ * @param step mm, above 0; an eighth of a yard or ten centimetres are common practice
+ *
+ * @example
+ * roundPurchase(2100, 114.3, 'in') // => { amount: 2.375, unit: 'yd', text: '2 3/8 yd' }
+ * roundPurchase(2100, 100, 'cm') // => { amount: 2.1, unit: 'm', text: '2.1 m' }
+ */
+export function roundPurchase(length: number, step: number, unit: Unit): Purchase {
+  const bought = countNeeded(length, step) * step;
+  if (unit === 'cm') {
+    const amount = roundTo(bought / MILLIMETRES.m, 4);
+    return { amount, unit: 'm', text: `${amount} m` };
+  }
+  const amount = roundTo(bought / MILLIMETRES.yd, 4);
+  const isEighths = Math.abs(amount * 8 - Math.round(amount * 8)) < 1e-3;
+  return { amount, unit: 'yd', text: `${isEighths ? writeEighths(amount) : amount} yd` };
+}

@@ -1,0 +1,613 @@
+/**
+ * What goes over the wire: the one definition of every request and answer, types only.
+ * Lengths are in the request's unit unless a field says otherwise; percentages are percent numbers.
+ */
+
+export type Unit = 'in' | 'cm';
+/** A length as people write it: a number in the request's unit, or text such as `8 1/2`, `21,5`, `0.75 yd`. */
+export type Length = number | string;
+export type Role = 'top' | 'middle' | 'backing';
+export type Grain = 'alternating' | 'aligned';
+export type Region = 'us' | 'uk' | 'eu';
+export type SizeName =
+  | 'cot'
+  | 'lap'
+  | 'throw'
+  | 'twin'
+  | 'single'
+  | 'full'
+  | 'double'
+  | 'queen'
+  | 'king'
+  | 'california-king'
+  | 'super-king';
+export type FabricName =
+  | 'quilting-cotton'
+  | 'flannel'
+  | 'denim'
+  | 'plush'
+  | 'fleece'
+  | 'linen-cotton'
+  | 'cotton-batting'
+  | 'blend-batting'
+  | 'polyester-batting'
+  | 'bamboo-batting';
+
+// ---------------------------------------------------------------- shared parts
+
+export interface Pair {
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface Assumption {
+  /** Dotted path of the field that was left out. */
+  readonly path: string;
+  readonly value: string | number | boolean;
+  readonly why: string;
+  readonly source?: string;
+}
+
+export type CautionCode =
+  | 'rotary-cutter'
+  | 'repetitive-snipping'
+  | 'needle-at-crossings'
+  | 'snip-near-seam'
+  | 'infant-sleep'
+  | 'dryer-lint'
+  | 'washer-load'
+  | 'flammability'
+  | 'selling-children'
+  | 'label-rules'
+  | 'dye-bleed'
+  | 'unmeasured-shrink';
+
+export interface Caution {
+  readonly code: CautionCode;
+  readonly severity: 'note' | 'care' | 'danger';
+  readonly text: string;
+  readonly source?: string;
+}
+
+/** One figure's derivation: `formula` in plain arithmetic over `numbers` gives `value`. */
+export interface Derivation {
+  readonly path: string;
+  readonly formula: string;
+  readonly numbers: Readonly<Record<string, number>>;
+  readonly value: number;
+  readonly source: string;
+}
+
+export interface Links {
+  /** The canonical address of this answer, from the root of the host. */
+  readonly self: string;
+  /** The page that shows the same. */
+  readonly page: string;
+  readonly image?: string;
+}
+
+/** What the core adds to every answer; `links` are added where addresses are known. */
+export interface AnswerParts<Input> {
+  readonly engine: string;
+  readonly input: Input;
+  readonly assumptions: readonly Assumption[];
+  readonly cautions: readonly Caution[];
+  readonly links: Links;
+}
+
+// ---------------------------------------------------------------- /v1/plan
+
+export interface Print {
+  readonly id: string;
+  /** Weight among the prints, default 1. */
+  readonly share?: number;
+  /** Blocks of this print; where one print has it, all must. */
+  readonly count?: number;
+  readonly directional?: boolean;
+  /** Width on its own roll, where it differs from the layer's. */
+  readonly width?: Length;
+  /** Lightness, 0 dark to 100 light. */
+  readonly value?: number;
+  /** `#rrggbb`, for drawings. */
+  readonly color?: string;
+}
+
+export interface ShrinkRates {
+  /** Percent along the roll, positive when it gets smaller. */
+  readonly length: number;
+  /** Percent across the roll. */
+  readonly width: number;
+}
+
+export interface Layer {
+  readonly role: Role;
+  readonly fabric?: FabricName;
+  readonly prints?: number | readonly Print[];
+  readonly width?: Length;
+  readonly selvage?: Length;
+  readonly shrink?: ShrinkRates;
+  readonly shrinkWashes?: number;
+  readonly prewashed?: boolean;
+  /** g/m², whatever the unit. */
+  readonly gsm?: number;
+  /** Millimetres, whatever the unit. */
+  readonly thickness?: number;
+}
+
+export type Target =
+  | { readonly width: Length; readonly height: Length; readonly at?: 'washed' | 'sewn' }
+  | { readonly size: SizeName; readonly region?: Region }
+  | {
+      readonly bed: {
+        readonly width: Length;
+        readonly length: Length;
+        readonly drop?: Length;
+        readonly footDrop?: Length;
+      };
+    }
+  | { readonly columns: number; readonly rows: number };
+
+export interface BlockWish {
+  readonly cut?: Length;
+  readonly seam?: Length;
+  readonly snipDepth?: Length;
+  readonly snipPitch?: Length;
+}
+
+export interface StitchWish {
+  readonly length?: Length;
+  readonly tail?: Length;
+  readonly link?: Length;
+  readonly chained?: boolean;
+  readonly borderPasses?: number;
+  /** Thread wound on one bobbin. */
+  readonly bobbin?: Length;
+  /** Thread per length sewn, measured by unpicking one's own seam; replaces the model. */
+  readonly ratio?: number;
+}
+
+/** Minutes of work. */
+export interface Pace {
+  readonly cutPiece: number;
+  readonly stackBlock: number;
+  readonly sewMetre: number;
+  readonly handleSeam: number;
+  readonly snip: number;
+  readonly layBlock: number;
+  readonly trimBlock: number;
+}
+
+export interface Tolerance {
+  /** One standard deviation of a seam. */
+  readonly seam?: Length;
+  /** One standard deviation of a cut side. */
+  readonly cut?: Length;
+  /** How far a row end may be off and still wash out. */
+  readonly ease?: Length;
+}
+
+export interface PlanRequest {
+  readonly unit?: Unit;
+  readonly target: Target;
+  readonly block?: BlockWish;
+  readonly cuts?: readonly Length[];
+  readonly layers?: readonly Layer[];
+  readonly grain?: Grain;
+  readonly washes?: number;
+  readonly spare?: number;
+  readonly stitch?: StitchWish;
+  readonly pace?: Partial<Pace>;
+  readonly tolerance?: Tolerance;
+  readonly explain?: boolean;
+}
+
+export interface PrintInput {
+  readonly id: string;
+  readonly share?: number;
+  readonly count?: number;
+  readonly directional: boolean;
+  readonly width: number;
+  readonly value?: number;
+  readonly color?: string;
+}
+
+export interface LayerInput {
+  readonly role: Role;
+  readonly fabric: FabricName;
+  readonly prints: readonly PrintInput[];
+  readonly width: number;
+  readonly selvage: number;
+  readonly shrink: ShrinkRates;
+  readonly shrinkWashes: number;
+  readonly prewashed: boolean;
+  readonly gsm: number;
+  readonly thickness: number;
+}
+
+export type TargetInput =
+  | { readonly width: number; readonly height: number; readonly at: 'washed' | 'sewn' }
+  | { readonly size: SizeName; readonly region: Region }
+  | {
+      readonly bed: {
+        readonly width: number;
+        readonly length: number;
+        readonly drop: number;
+        readonly footDrop: number;
+      };
+    }
+  | { readonly columns: number; readonly rows: number };
+
+/** The request as understood: every default filled in, every length a number in `unit`. */
+export interface PlanInput {
+  readonly unit: Unit;
+  readonly target: TargetInput;
+  readonly block: {
+    /** Absent when the cut size was left to be chosen from `cuts`. */
+    readonly cut?: number;
+    readonly seam: number;
+    readonly snipDepth: number;
+    readonly snipPitch: number;
+  };
+  readonly cuts: readonly number[];
+  readonly layers: readonly LayerInput[];
+  readonly grain: Grain;
+  readonly washes: number;
+  readonly spare: number;
+  readonly stitch: {
+    readonly length: number;
+    readonly tail: number;
+    readonly link: number;
+    readonly chained: boolean;
+    readonly borderPasses: number;
+    readonly bobbin: number;
+    readonly ratio?: number;
+  };
+  readonly pace: Pace;
+  readonly tolerance: { readonly seam: number; readonly cut: number; readonly ease: number };
+  readonly explain: boolean;
+}
+
+export interface PlanOption {
+  readonly cut: number;
+  readonly columns: number;
+  readonly rows: number;
+  readonly blocks: number;
+  readonly washed: Pair;
+  readonly fit: Pair;
+  /** Cloth bought over all layers, in yards (in) or metres (cm). */
+  readonly fabric: number;
+  readonly minutes: number;
+  /** True for the option that the answer works out in full. */
+  readonly chosen: boolean;
+}
+
+export interface Purchase {
+  readonly amount: number;
+  readonly unit: 'yd' | 'm';
+  readonly text: string;
+}
+
+export interface FabricNeed {
+  readonly role: Role;
+  readonly fabric: FabricName;
+  /** The print's id; absent for a layer that is all one cloth. */
+  readonly print?: string;
+  /** Blocks that this cloth goes into. */
+  readonly pieces: number;
+  readonly spare: number;
+  readonly usableWidth: number;
+  readonly perStrip: number;
+  readonly strips: number;
+  readonly length: number;
+  readonly buy: Purchase;
+  /** Proven least length, in `unit`. */
+  readonly bound: number;
+  /** Percent of the cloth bought that is not in needed pieces. */
+  readonly waste: number;
+}
+
+export interface ThreadAnswer {
+  readonly quilting: number;
+  readonly joins: number;
+  readonly rows: number;
+  readonly border: number;
+  readonly seamLength: number;
+  readonly ratio: number;
+  readonly used: number;
+  readonly singly: number;
+  readonly saved: number;
+  readonly bobbins: number;
+  readonly unit: 'yd' | 'm';
+}
+
+export interface FringeAnswer {
+  readonly snipsPerSide: number;
+  readonly snips: number;
+  readonly snipsJoined: number;
+  readonly minutes: number;
+  readonly minutesJoined: number;
+}
+
+export interface BulkAnswer {
+  readonly seamLayers: number;
+  readonly crossingLayers: number;
+  /** Millimetres, whatever the unit. */
+  readonly crossingThickness: number;
+  /** Metric size and its older number, such as `90/14`. */
+  readonly needle: string;
+}
+
+export interface WeightAnswer {
+  readonly dry: number;
+  readonly wet: number;
+  readonly unit: 'lb' | 'kg';
+  readonly washer: {
+    readonly machine: 'household' | 'large' | 'laundry';
+    /** Drum volume in litres that holds the dry quilt by the cautious rule of 10 L per kg. */
+    readonly drumLitres: number;
+  };
+}
+
+export interface MismatchAnswer {
+  /** Standard deviation of one row's length. */
+  readonly rowDeviation: number;
+  readonly perEndFromOneEnd: number;
+  readonly perEndFromCentre: number;
+  /** Percent of row ends inside the ease when rows are joined from the middle outwards. */
+  readonly within: number;
+  /** The same when they are joined from one end. */
+  readonly withinFromOneEnd: number;
+}
+
+/** Minutes of work by stage; machine time of washing and drying is not counted. */
+export interface TimeAnswer {
+  readonly cut: number;
+  readonly stack: number;
+  readonly quilt: number;
+  readonly snip: number;
+  readonly layout: number;
+  readonly joins: number;
+  readonly rows: number;
+  readonly border: number;
+  readonly trim: number;
+  readonly total: number;
+}
+
+export type Stage =
+  | 'prepare'
+  | 'cut'
+  | 'stack'
+  | 'quilt'
+  | 'snip'
+  | 'layout'
+  | 'join'
+  | 'border'
+  | 'wash';
+
+export interface Step {
+  readonly id: string;
+  readonly stage: Stage;
+  /** What to do, one sentence. */
+  readonly do: string;
+  readonly count: number;
+  readonly detail: string;
+  readonly cautions: readonly CautionCode[];
+}
+
+export interface PlanAnswer extends AnswerParts<PlanInput> {
+  readonly grid: { readonly columns: number; readonly rows: number; readonly blocks: number };
+  readonly block: {
+    readonly cut: number;
+    readonly seam: number;
+    readonly face: number;
+    readonly snipDepth: number;
+    readonly snipPitch: number;
+    readonly clearance: number;
+  };
+  readonly size: {
+    readonly sewn: Pair;
+    readonly stitchLine: Pair;
+    readonly washed: Pair & { readonly low: Pair; readonly high: Pair };
+    /** Dimensional change in the wash, percent; negative is shrinkage. */
+    readonly change: Pair;
+  };
+  /** What was wished for, in the sense of `target.at`; the plan's own size when a grid was given. */
+  readonly wish: Pair & { readonly at: 'washed' | 'sewn' };
+  readonly fit: Pair;
+  readonly options: readonly PlanOption[];
+  readonly fabrics: readonly FabricNeed[];
+  readonly thread: ThreadAnswer;
+  readonly fringe: FringeAnswer;
+  readonly bulk: BulkAnswer;
+  readonly weight: WeightAnswer;
+  readonly mismatch: MismatchAnswer;
+  readonly time: TimeAnswer;
+  readonly steps: readonly Step[];
+  /** Where each print goes: a string a row from the top, a letter a block, A the first print. */
+  readonly layout: {
+    readonly cells: readonly string[];
+    readonly touching: { readonly sides: number; readonly corners: number };
+  };
+  readonly why?: readonly Derivation[];
+}
+
+// ---------------------------------------------------------------- /v1/yardage
+
+export interface RollPiece {
+  readonly id: string;
+  /** Across the roll. */
+  readonly width: Length;
+  /** Along the roll. */
+  readonly length: Length;
+  readonly count: number;
+  readonly directional?: boolean;
+}
+
+export interface RollFabric {
+  readonly id: string;
+  readonly width: Length;
+  readonly selvage?: Length;
+  readonly prewash?: ShrinkRates;
+  readonly squaring?: Length;
+  /** The step the shop sells by. */
+  readonly step?: Length;
+  /** What is left on the bolt. */
+  readonly lengthLeft?: Length;
+  readonly pieces: readonly RollPiece[];
+}
+
+export interface YardageRequest {
+  readonly unit?: Unit;
+  readonly fabrics: readonly RollFabric[];
+}
+
+export interface YardageInput {
+  readonly unit: Unit;
+  readonly fabrics: readonly {
+    readonly id: string;
+    readonly width: number;
+    readonly selvage: number;
+    readonly prewash: ShrinkRates;
+    readonly squaring: number;
+    readonly step: number;
+    readonly lengthLeft?: number;
+    readonly pieces: readonly {
+      readonly id: string;
+      readonly width: number;
+      readonly length: number;
+      readonly count: number;
+      readonly directional: boolean;
+    }[];
+  }[];
+}
+
+export interface RollAnswer {
+  readonly id: string;
+  readonly usableWidth: number;
+  /** Least length as bought, before rounding to the step sold. */
+  readonly length: number;
+  readonly buy: readonly (Purchase & { readonly offer: 'roll' })[];
+  readonly strips: readonly {
+    /** Strips cut alike. */
+    readonly count: number;
+    readonly length: number;
+    readonly pieces: readonly {
+      readonly id: string;
+      readonly count: number;
+      readonly turned: boolean;
+    }[];
+    /** Width left over in each. */
+    readonly left: number;
+  }[];
+  readonly waste: number;
+  readonly bound: number;
+  readonly optimal: boolean;
+  /** Only with `lengthLeft`. */
+  readonly enough?: boolean;
+  /** What the cloth left gives, per piece id; only when it is not enough. */
+  readonly fits?: readonly { readonly id: string; readonly count: number }[];
+}
+
+export interface YardageAnswer extends AnswerParts<YardageInput> {
+  readonly fabrics: readonly RollAnswer[];
+}
+
+// ---------------------------------------------------------------- /v1/wash-shrinkage
+
+export interface Swatch {
+  /** The name the person gives the cloth; `sandwich` for a quilted test block. Default `cloth`. */
+  readonly fabric?: string;
+  readonly direction: 'length' | 'width';
+  readonly before: Length;
+  readonly after: Length;
+  readonly washes?: number;
+}
+
+export interface WashRequest {
+  readonly unit?: Unit;
+  readonly swatches?: readonly Swatch[];
+  readonly layers?: readonly Layer[];
+  readonly grain?: Grain;
+  readonly sewn?: { readonly width: Length; readonly height: Length };
+  readonly wanted?: { readonly width: Length; readonly height: Length };
+  readonly washes?: readonly number[];
+  readonly confidence?: 90 | 95 | 99;
+}
+
+export interface WashInput {
+  readonly unit: Unit;
+  readonly swatches: readonly {
+    readonly fabric: string;
+    readonly direction: 'length' | 'width';
+    readonly before: number;
+    readonly after: number;
+    readonly washes: number;
+  }[];
+  readonly layers: readonly LayerInput[];
+  readonly grain: Grain;
+  readonly sewn?: Pair;
+  readonly wanted?: Pair;
+  readonly washes: readonly number[];
+  readonly confidence: 90 | 95 | 99;
+}
+
+export interface SwatchResult {
+  readonly fabric: string;
+  readonly direction: 'length' | 'width';
+  readonly washes: number;
+  /** Mean dimensional change in percent; negative is shrinkage. */
+  readonly change: number;
+  readonly n: number;
+  /** Percent points; absent with one specimen, of whose spread nothing is known. */
+  readonly sd?: number;
+  /** Student t interval of the mean, percent. */
+  readonly low?: number;
+  readonly high?: number;
+  /** Interval for one new piece of the same cloth, percent. */
+  readonly nextLow?: number;
+  readonly nextHigh?: number;
+  /** Percent points by which reading the ruler alone blurs one specimen. */
+  readonly reading: number;
+}
+
+export interface Course {
+  readonly fabric: string;
+  readonly direction: 'length' | 'width';
+  /** Dimensional change that repeated washing tends to, percent. */
+  readonly limit: number;
+  /** Share of what is left that stays after each wash, 0 to 1. */
+  readonly rate: number;
+  /** Root mean square error of the fit, percent points; absent when one wash count was measured. */
+  readonly error?: number;
+  readonly points: readonly { readonly washes: number; readonly change: number }[];
+}
+
+export interface WashedSize extends Pair {
+  readonly washes: number;
+  readonly low: Pair;
+  readonly high: Pair;
+}
+
+export interface LayerPull {
+  readonly layer: Role;
+  /** Percent by which the layer wants to shrink beyond the quilt: above zero tight, below zero it puckers. */
+  readonly length: number;
+  readonly width: number;
+}
+
+export interface WashAnswer extends AnswerParts<WashInput> {
+  readonly swatches: readonly SwatchResult[];
+  readonly courses: readonly Course[];
+  /** Dimensional change of the whole sandwich after each wash count, percent; low is the smaller quilt. */
+  readonly sandwich: readonly {
+    readonly washes: number;
+    readonly change: Pair;
+    readonly low: Pair;
+    readonly high: Pair;
+  }[];
+  readonly sizes: readonly WashedSize[];
+  /** Sewn size that gives `wanted` after the first of `washes`. */
+  readonly sewFor?: Pair;
+  readonly pull: readonly LayerPull[];
+  readonly prewash: { readonly advised: boolean; readonly why: string };
+}

@@ -1,0 +1,120 @@
+import type { Pair, PlanAnswer, Unit } from '../contract.ts';
+import { toMillimetres, writeLength } from '../length.ts';
+import { drawBlocks } from './draw-blocks.ts';
+import { drawFringe } from './draw-fringe.ts';
+import { drawMeasures } from './draw-measures.ts';
+import { type Box, type Drawing, type PathShape, place } from './shape.ts';
+import { traceBox } from './trace-box.ts';
+import { typesetFractions } from './typeset-fractions.ts';
+
+/** Snips drawn along the longer side at most; finer ones would run together on a screen. */
+const MOST_SNIPS = 180;
+const INK = '#1b2233';
+
+/**
+ * The quilt to scale in millimetres, as sewn or as it comes out of the wash: blocks in their prints, quilting,
+ * fringe cut at the snip pitch (at a whole multiple of it where that is too fine to see), the mattress
+ * where the wish was a bed, and its measures. Both states fill the same box, so that the shrink shows.
+ *
+ * @param answer a plan.
+ * @param state `sewn`, or `washed` with the size it had before as a dashed outline.
+ */
+export function drawQuilt(answer: PlanAnswer, state: 'sewn' | 'washed'): Drawing {
+  const { unit } = answer.input;
+  const sewn = convertPair(answer.size.sewn, unit);
+  const now = convertPair(answer.size[state], unit);
+  const scale = { width: now.width / sewn.width, height: now.height / sewn.height };
+  const x = (sewn.width - now.width) / 2;
+  const y = (sewn.height - now.height) / 2;
+  const seam = toMillimetres(answer.block.seam, unit) * Math.min(scale.width, scale.height);
+  const faceWidth = (now.width - 2 * seam) / answer.grid.columns;
+  const faceHeight = (now.height - 2 * seam) / answer.grid.rows;
+  const longest = Math.max(sewn.width, sewn.height);
+  const finest = toMillimetres(answer.block.snipPitch, unit);
+  const pitch = finest * Math.ceil(longest / MOST_SNIPS / finest);
+  const quilt = { x, y, ...now };
+  const letters = longest / 26;
+  return {
+    box: frameAll(sewn, letters),
+    shapes: [
+      ...(state === 'washed' ? [drawOutline({ x: 0, y: 0, ...sewn }, longest)] : []),
+      ...drawBlocks({
+        cells: answer.layout.cells,
+        x: x + seam,
+        y: y + seam,
+        faceWidth,
+        faceHeight,
+        colors: listColors(answer),
+        alternating: answer.input.grain === 'alternating',
+      }),
+      ...drawFringe({
+        ...answer.grid,
+        ...{ x, y, faceWidth, faceHeight, seam, pitch },
+        bloomed: state === 'washed',
+      }),
+      ...drawMattress(answer, quilt),
+      ...drawMeasures(
+        quilt,
+        {
+          width: typesetFractions(writeLength(now.width, unit)),
+          height: typesetFractions(writeLength(now.height, unit)),
+        },
+        { size: letters, under: sewn.height + letters, beside: -letters },
+      ),
+    ],
+  };
+}
+
+function convertPair({ width, height }: Pair, unit: Unit): Pair {
+  return { width: toMillimetres(width, unit), height: toMillimetres(height, unit) };
+}
+
+function listColors(answer: PlanAnswer): readonly (string | undefined)[] {
+  const top = answer.input.layers.find(({ role }) => role === 'top');
+  return top?.prints.map(({ color }) => color) ?? [];
+}
+
+/** Room at the left and below for the measures, a little elsewhere for the outline. */
+function frameAll({ width, height }: Pair, letters: number): Box {
+  const [wide, narrow] = [letters * 1.8, letters * 0.4];
+  return {
+    x: place(-wide),
+    y: place(-narrow),
+    width: place(width + wide + narrow),
+    height: place(height + wide + narrow),
+  };
+}
+
+function drawOutline(box: Box, longest: number): PathShape {
+  return {
+    kind: 'path',
+    part: 'outline',
+    d: traceBox(box),
+    stroke: 'currentColor',
+    breadth: place(longest / 500),
+    dash: `${place(longest / 80)} ${place(longest / 120)}`,
+    opacity: 0.6,
+  };
+}
+
+/** The mattress lies under the quilt: its head end at the top, the drop equal at both sides. */
+function drawMattress(answer: PlanAnswer, quilt: Box): readonly PathShape[] {
+  const top = findMattress(answer);
+  if (top === undefined) return [];
+  const d = traceBox({ x: quilt.x + (quilt.width - top.width) / 2, y: quilt.y, ...top });
+  const breadth = place(quilt.height / 160);
+  const dash = `${breadth * 5} ${breadth * 2}`;
+  return [
+    { kind: 'path', part: 'mattress', d, stroke: '#fffaf0', breadth: breadth * 2 },
+    { kind: 'path', part: 'mattress', d, stroke: INK, breadth, dash },
+  ];
+}
+
+/** As given, or what a named size leaves when the drop that was assumed for it is taken off. */
+function findMattress({ input, assumptions, wish }: PlanAnswer): Pair | undefined {
+  const { target, unit } = input;
+  if ('bed' in target) return convertPair({ ...target.bed, height: target.bed.length }, unit);
+  const drop = assumptions.find(({ path }) => path === 'target.drop')?.value;
+  if (!('size' in target) || typeof drop !== 'number') return undefined;
+  return convertPair({ width: wish.width - 2 * drop, height: wish.height - drop }, unit);
+}

@@ -1,0 +1,92 @@
+/** A closed range. For lengths the figures are millimetres; else the unit is named beside it. */
+export interface Range {
+  readonly least: number;
+  readonly most: number;
+}
+
+/**
+ * Every length the service takes, in millimetres. `least` is the smallest accepted value.
+ * Schema, documents and the checks of the core all read this table.
+ */
+export const LENGTH_LIMITS = {
+  targetSide: { least: 150, most: 5000 },
+  bedSide: { least: 300, most: 3000 },
+  drop: { least: 0, most: 1000 },
+  cut: { least: 50, most: 600 },
+  seam: { least: 3, most: 100 },
+  snipDepth: { least: 1, most: 100 },
+  snipPitch: { least: 1, most: 100 },
+  rollWidth: { least: 100, most: 4000 },
+  selvage: { least: 0, most: 100 },
+  squaring: { least: 0, most: 300 },
+  lengthLeft: { least: 1, most: 500_000 },
+  rollStep: { least: 5, most: 10_000 },
+  pieceSide: { least: 5, most: 4000 },
+  stitchLength: { least: 0.5, most: 8 },
+  tail: { least: 0, most: 500 },
+  link: { least: 0, most: 200 },
+  bobbin: { least: 1000, most: 500_000 },
+  trueness: { least: 0, most: 25 },
+  ease: { least: 0, most: 100 },
+  benchmark: { least: 10, most: 5000 },
+  quiltSide: { least: 100, most: 6000 },
+} as const satisfies Record<string, Range>;
+
+export type LengthLimit = keyof typeof LENGTH_LIMITS;
+
+/** Every number that is not a length; its unit stands in the name or beside it. */
+export const NUMBER_LIMITS = {
+  columns: { least: 1, most: 100 },
+  rows: { least: 1, most: 100 },
+  washes: { least: 1, most: 50 },
+  /** Percent of extra pieces. */
+  spare: { least: 0, most: 100 },
+  /** Percent; negative when the cloth grew. */
+  shrink: { least: -10, most: 30 },
+  /** Grams per square metre. */
+  gsm: { least: 10, most: 2000 },
+  /** Millimetres, whatever the unit of the request. */
+  thickness: { least: 0.05, most: 20 },
+  prints: { least: 1, most: 26 },
+  /** Relative weight of a print among the others. */
+  share: { least: 0, most: 1000 },
+  /** Blocks of one print. */
+  count: { least: 0, most: 10_000 },
+  /** Lightness of a print, dark to light. */
+  value: { least: 0, most: 100 },
+  borderPasses: { least: 1, most: 6 },
+  /** Thread used per length sewn. */
+  ratio: { least: 1, most: 10 },
+  /** Minutes. */
+  pace: { least: 0, most: 120 },
+  /** Pieces of one size on a roll. */
+  pieceCount: { least: 1, most: 10_000 },
+} as const satisfies Record<string, Range>;
+
+export type NumberLimit = keyof typeof NUMBER_LIMITS;
+
+/** Greatest sizes of lists, texts and messages. */
+export const SIZE_LIMITS = {
+  /** Blocks in a quilt. */
+  blocks: 2500,
+  /** Cut sizes that may be considered in one request. */
+  cuts: 40,
+  layers: { least: 2, most: 4 },
+  prints: 26,
+  /** Characters of a name or id. */
+  name: 40,
+  /** Characters of a length as written. */
+  lengthText: 32,
+  /** Characters of a wish in words. */
+  wishText: 300,
+  fabrics: 12,
+  pieceKinds: 24,
+  swatches: 60,
+  washCounts: 12,
+  /** Bytes of a request body. */
+  body: 65_536,
+  /** Nesting of a request body. */
+  depth: 12,
+  /** Characters of a query. */
+  query: 8192,
+} as const;

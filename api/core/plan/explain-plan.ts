@@ -1,0 +1,82 @@
+import type { Derivation } from '../contract.ts';
+import { fromMillimetres, roundTo } from '../length.ts';
+import { SOURCES } from '../sources.ts';
+import { explainCloth } from './explain-cloth.ts';
+import { explainSewing } from './explain-sewing.ts';
+import { explainShrink } from './explain-shrink.ts';
+import type { Explained } from './explained.ts';
+
+/**
+ * The derivation of every figure of a plan, in the caller's unit.
+ *
+ * Each `formula` is plain arithmetic (`+ - * / ** ( )` and `floor ceil sqrt round`) over the names in
+ * `numbers`; reckoning it gives `value`, which is the figure at `path` of the answer.
+ */
+export function explainPlan(explained: Explained): readonly Derivation[] {
+  return [
+    ...explainSize(explained),
+    ...explainShrink(explained),
+    ...explainCloth(explained),
+    ...explainSewing(explained),
+  ];
+}
+
+function explainSize({ input, plan, figures }: Explained): readonly Derivation[] {
+  const inUnit = (value: number) => fromMillimetres(value, input.unit, 9);
+  const { columns, rows } = plan.grid;
+  const cut = inUnit(plan.block.cut);
+  const { seam, snipDepth } = input.block;
+  const face = inUnit(plan.face);
+  const wish = { width: inUnit(plan.wish.width), height: inUnit(plan.wish.height) };
+  const fitted = plan.wish.at === 'sewn' ? plan.sewn : plan.washed;
+  const geometry = 'Plain geometry';
+  const say = (
+    path: string,
+    formula: string,
+    numbers: Readonly<Record<string, number>>,
+    value: number,
+  ): Derivation => ({ path, formula, numbers, value, source: geometry });
+  return [
+    say('grid.blocks', 'columns * rows', { columns, rows }, figures.grid.blocks),
+    say('block.face', 'cut - 2 * seam', { cut, seam }, figures.block.face),
+    say('block.clearance', 'seam - snipDepth', { seam, snipDepth }, figures.block.clearance),
+    say(
+      'size.sewn.width',
+      'columns * face + 2 * seam',
+      { columns, face, seam },
+      figures.size.sewn.width,
+    ),
+    say(
+      'size.sewn.height',
+      'rows * face + 2 * seam',
+      { rows, face, seam },
+      figures.size.sewn.height,
+    ),
+    say(
+      'size.stitchLine.width',
+      'columns * face',
+      { columns, face },
+      figures.size.stitchLine.width,
+    ),
+    say('size.stitchLine.height', 'rows * face', { rows, face }, figures.size.stitchLine.height),
+    say(
+      'fit.width',
+      'size - wish',
+      { size: inUnit(fitted.width), wish: wish.width },
+      figures.fit.width,
+    ),
+    say(
+      'fit.height',
+      'size - wish',
+      { size: inUnit(fitted.height), wish: wish.height },
+      figures.fit.height,
+    ),
+    {
+      path: 'bulk.crossingThickness',
+      formula: '4 * thickness',
+      numbers: { thickness: roundTo(plan.thickness, 9) },
+      value: figures.bulk.crossingThickness,
+      source: SOURCES.practice,
+    },
+  ];
+}

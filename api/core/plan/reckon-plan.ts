@@ -1,0 +1,148 @@
+import { type Block, faceOf } from '../block/size-block.ts';
+import { type Extent, type Grid, sewnSize, stitchLineSize } from '../block/size-quilt.ts';
+import {
+  type Candidate,
+  keepUnbeaten,
+  listCandidates,
+  weighCandidate,
+} from '../block/weigh-options.ts';
+import { buyCloth, type ClothNeed } from '../cloth/buy-cloth.ts';
+import type { TimeAnswer } from '../contract.ts';
+import { arrangePrints } from '../layout/arrange-prints.ts';
+import { chooseNeedle } from '../sewing/choose-needle.ts';
+import { countSnips, type SnipCount } from '../sewing/count-snips.ts';
+import { planThread, type ThreadPlan } from '../sewing/plan-thread.ts';
+import { type Mismatch, predictMismatch } from '../sewing/predict-mismatch.ts';
+import { timeWork } from '../sewing/time-work.ts';
+import { type QuiltWeight, weighQuilt } from '../sewing/weigh-quilt.ts';
+import { shrinkQuilt } from '../wash/shrink-quilt.ts';
+import { washedSize } from '../wash/size-washed.ts';
+import type { PlanSpec } from '../wish/plan-spec.ts';
+import type { SizeWish } from '../wish/resolve-target.ts';
+
+/** A whole plan in millimetres, grams, minutes and fractions. */
+export interface Plan {
+  readonly grid: Grid;
+  readonly blocks: number;
+  readonly block: Block;
+  readonly face: number;
+  readonly clearance: number;
+  readonly sewn: Extent;
+  readonly stitchLine: Extent;
+  readonly shrink: Extent;
+  readonly washed: Extent;
+  readonly low: Extent;
+  readonly high: Extent;
+  readonly wish: SizeWish;
+  readonly fit: Extent;
+  readonly options: readonly Candidate[];
+  readonly chosen: Candidate;
+  readonly cloth: readonly ClothNeed[];
+  readonly thread: ThreadPlan;
+  readonly snips: SnipCount;
+  readonly layers: number;
+  /** Of one sandwich. */
+  readonly thickness: number;
+  readonly needle: string;
+  readonly weight: QuiltWeight;
+  readonly mismatch: Mismatch;
+  readonly time: TimeAnswer;
+  readonly cells: readonly string[];
+}
+
+/**
+ * Reckons a plan: chooses block and grid, then works out everything that follows from them.
+ *
+ * @param spec a wish that has passed its checks, so that at least one plan exists
+ */
+export function reckonPlan(spec: PlanSpec): Plan {
+  const shrinks = shrinkQuilt(spec);
+  const { wish, candidates, chosen } = choosePlan(spec, shrinks.usual);
+  const { grid, cut } = chosen;
+  const block: Block = { cut, ...spec.edges };
+  const blocks = grid.columns * grid.rows;
+  const sewn = sewnSize(grid, block);
+  const thickness = spec.layers.reduce((sum, layer) => sum + layer.thickness, 0);
+  const gsm = spec.layers.reduce((sum, layer) => sum + layer.gsm, 0);
+  const cloth = buyCloth({ ...spec, blocks, cut });
+  const thread = planThread({ grid, block, thickness }, spec.stitching);
+  const snips = countSnips(grid, block);
+  const pieces = cloth.reduce((sum, need) => sum + need.pieces + need.spare, 0);
+  const { borderPasses } = spec.stitching;
+  return {
+    grid,
+    blocks,
+    block,
+    face: faceOf(block),
+    clearance: block.seam - block.snipDepth,
+    sewn,
+    stitchLine: stitchLineSize(grid, block),
+    shrink: shrinks.usual,
+    washed: washedSize(sewn, shrinks.usual),
+    low: washedSize(sewn, shrinks.most),
+    high: washedSize(sewn, shrinks.least),
+    wish,
+    fit: chosen.fit,
+    options: keepUnbeaten(candidates),
+    chosen,
+    cloth,
+    thread,
+    snips,
+    layers: spec.layers.length,
+    thickness,
+    needle: chooseNeedle(4 * thickness),
+    weight: weighQuilt({ blocks, cut, gsm }),
+    mismatch: predictMismatch(grid.columns, spec.trueness),
+    time: timeWork(
+      { grid, pieces, seams: thread.seams, snips: snips.beforeJoining, borderPasses },
+      spec.pace,
+    ),
+    cells: arrangePrints(grid, topCounts(cloth)),
+  };
+}
+
+/** The plan to work out in full: the grid asked for, else the best fit in the size asked for. */
+function choosePlan(
+  spec: PlanSpec,
+  shrink: Extent,
+): {
+  readonly wish: SizeWish;
+  readonly candidates: readonly Candidate[];
+  readonly chosen: Candidate;
+} {
+  if (spec.grid !== undefined && spec.cut !== undefined) {
+    const option = { cut: spec.cut, grid: spec.grid, shrink };
+    const { washed } = weighCandidate(spec, { width: 0, height: 0, at: 'washed' }, option);
+    const wish: SizeWish = { ...washed, at: 'washed' };
+    const chosen = weighCandidate(spec, wish, option);
+    const others = listCandidates(spec, wish, shrink).filter((other) => !isSame(other, chosen));
+    return { wish, candidates: [chosen, ...others], chosen };
+  }
+  if (spec.wish === undefined) throw new Error('A plan needs a wish or a grid with its block');
+  const candidates = listCandidates(spec, spec.wish, shrink);
+  const chosen =
+    spec.cut === undefined ? candidates[0] : candidates.find((other) => other.cut === spec.cut);
+  if (chosen === undefined) throw new Error('No plan was left after the checks');
+  return { wish: spec.wish, candidates, chosen };
+}
+
+/**
+ * Whether two candidates are the same blocks in the same grid.
+ *
+ * @example
+ * isSame({ cut: 200, grid: { columns: 2, rows: 3 } }, { cut: 200, grid: { columns: 2, rows: 3 } }) // => true
+ */
+export function isSame(
+  one: Pick<Candidate, 'cut' | 'grid'>,
+  other: Pick<Candidate, 'cut' | 'grid'>,
+): boolean {
+  return (
+    one.cut === other.cut &&
+    one.grid.columns === other.grid.columns &&
+    one.grid.rows === other.grid.rows
+  );
+}
+
+function topCounts(cloth: readonly ClothNeed[]): readonly number[] {
+  return cloth.filter((need) => need.role === 'top').map((need) => need.pieces);
+}

@@ -1,0 +1,164 @@
+import type { CautionCode, Stage, Step, Unit } from '../contract.ts';
+import { writeLength } from '../length.ts';
+
+/** The figures that the steps name; lengths in millimetres. */
+export interface WorkFacts {
+  readonly unit: Unit;
+  readonly columns: number;
+  readonly rows: number;
+  readonly cut: number;
+  readonly seam: number;
+  readonly snipDepth: number;
+  readonly snipPitch: number;
+  readonly clearance: number;
+  readonly layers: number;
+  /** Pieces cut, spare ones included. */
+  readonly pieces: number;
+  readonly snips: number;
+  readonly needle: string;
+  readonly chained: boolean;
+  readonly borderPasses: number;
+  readonly prewashed: boolean;
+  /** How likely a row end meets within the ease when joined from the middle, percent. */
+  readonly within: number;
+  readonly ease: number;
+  /** Weight of the wet quilt as written. */
+  readonly wet: string;
+}
+
+/**
+ * The order of work, step by step: prewash or test swatch, cut, stack, quilt both ways, snip, lay
+ * out, join, border, wash. Common practice, no source, with the figures of this quilt.
+ */
+export function orderWork(facts: WorkFacts): readonly Step[] {
+  return [...prepare(facts), ...makeBlocks(facts), ...joinBlocks(facts), ...finish(facts)];
+}
+
+function step(
+  id: string,
+  stage: Stage,
+  words: {
+    readonly do: string;
+    readonly count: number;
+    readonly detail: string;
+    readonly cautions?: readonly CautionCode[];
+  },
+): Step {
+  return { id, stage, cautions: [], ...words };
+}
+
+function prepare({ prewashed, pieces, layers, cut, unit }: WorkFacts): readonly Step[] {
+  const side = writeLength(cut, unit);
+  return [
+    prewashed
+      ? step('prewash', 'prepare', {
+          do: 'Wash and dry the cloth that is to be prewashed',
+          count: 1,
+          detail: 'Wash and dry it as the quilt will be washed, then press it flat.',
+          cautions: ['dye-bleed'],
+        })
+      : step('swatch', 'prepare', {
+          do: 'Sew one test block, measure it, wash it, measure it again',
+          count: 1,
+          detail: 'It tells how your own cloth shrinks, better than any table.',
+          cautions: ['unmeasured-shrink', 'dye-bleed'],
+        }),
+    step('cut', 'cut', {
+      do: `Cut ${pieces} squares of ${side}`,
+      count: pieces,
+      detail: `Cut strips of ${side} across the roll, then squares from the strips. ${layers} layers, spare pieces included.`,
+      cautions: ['rotary-cutter'],
+    }),
+  ];
+}
+
+function makeBlocks(facts: WorkFacts): readonly Step[] {
+  const { columns, rows, layers, chained, snips, needle, unit } = facts;
+  const blocks = columns * rows;
+  const chain = chained
+    ? 'Feed the blocks one after another without cutting the thread.'
+    : 'Cut the thread after each block.';
+  return [
+    step('stack', 'stack', {
+      do: `Stack ${blocks} blocks of ${layers} layers`,
+      count: blocks,
+      detail:
+        'Flannel at the bottom, print on top, right side up. Turn every other stack a little, so that the blocks part easily.',
+    }),
+    step('quilt-first', 'quilt', {
+      do: 'Quilt every block from corner to corner',
+      count: blocks,
+      detail: `A ${needle} needle. ${chain}`,
+      cautions: ['needle-at-crossings'],
+    }),
+    ...(chained
+      ? [
+          step('part', 'quilt', {
+            do: 'Part the chain',
+            count: blocks - 1,
+            detail: 'Snip the links of thread between the blocks.',
+          }),
+        ]
+      : []),
+    step('quilt-second', 'quilt', {
+      do: 'Quilt the other diagonal',
+      count: blocks,
+      detail: `Each block now has its X. ${chain}`,
+    }),
+    step('snip', 'snip', {
+      do: `Snip all four sides of every block: ${snips} snips`,
+      count: snips,
+      detail: `${writeLength(facts.snipDepth, unit)} deep, ${writeLength(facts.snipPitch, unit)} apart, ${writeLength(facts.clearance, unit)} short of the seam to come. Snipping before joining is easier; after joining is the tradition.`,
+      cautions: ['repetitive-snipping', 'snip-near-seam'],
+    }),
+  ];
+}
+
+function joinBlocks(facts: WorkFacts): readonly Step[] {
+  const { columns, rows, unit, within } = facts;
+  const joins = rows * (columns - 1);
+  const seam = writeLength(facts.seam, unit);
+  const middle =
+    columns % 2 === 0
+      ? `between blocks ${columns / 2} and ${columns / 2 + 1}`
+      : `at block ${(columns + 1) / 2}`;
+  const layout = step('layout', 'layout', {
+    do: `Lay out ${columns} by ${rows} blocks and take a photograph`,
+    count: columns * rows,
+    detail: 'Mark the top-left block with a pin. Keep prints that are alike apart.',
+  });
+  const join = step('join', 'join', {
+    do: `Join the blocks of each row, ${rows} rows of ${columns}`,
+    count: joins,
+    detail: `Backing to backing, with an allowance of ${seam}, so that the raw edges stand on the front.`,
+  });
+  const joinRows = step('join-rows', 'join', {
+    do: 'Join row to row',
+    count: rows - 1,
+    detail: `Begin in the middle, ${middle}, and sew outwards both ways. Ends meet within ${writeLength(facts.ease, unit)} about ${Math.round(within)} times in 100, and that much washes out. Unpick what is farther off.`,
+    cautions: ['needle-at-crossings'],
+  });
+  return [layout, ...(joins > 0 ? [join] : []), ...(rows > 1 ? [joinRows] : [])];
+}
+
+function finish({ borderPasses, seam, unit, wet }: WorkFacts): readonly Step[] {
+  return [
+    step('border', 'border', {
+      do: 'Stitch round the whole quilt',
+      count: borderPasses,
+      detail: `${writeLength(seam, unit)} inside the edge, ${borderPasses === 1 ? 'once' : `${borderPasses} times`}. Then snip any edge that is still whole.`,
+      cautions: ['snip-near-seam'],
+    }),
+    step('trim', 'wash', {
+      do: 'Trim the loose threads',
+      count: 1,
+      detail: 'Front and back, before the first wash.',
+    }),
+    step('wash', 'wash', {
+      do: 'Wash, shake out, dry, and clean the lint away',
+      count: 1,
+      detail: `It weighs about ${wet} when wet. Shake it outdoors between washer and dryer. The fringe grows softer with each wash.`,
+      cautions: ['washer-load', 'dryer-lint'],
+    }),
+  ];
+}

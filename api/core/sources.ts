@@ -1,0 +1,27 @@
+/** Where facts come from, each written once. */
+export const SOURCES = {
+  practice: 'common practice, no source',
+  model: 'own model, explained in the documentation of the core',
+  yard: 'International yard and pound agreement, 1959 (NIST SP 811, appendix B; from memory)',
+  change: 'AATCC TM135 and ISO 5077, dimensional change after laundering',
+  lockstitch: 'Lockstitch 301 geometry, C = 2 + 2TS (textilecalculation.blogspot.com, 2015)',
+  hamilton: 'Largest remainder method with the Hare quota',
+  student: "Student's t distribution, any table",
+  normal: 'Normal distribution, any table',
+  propagation: 'Propagation of uncertainty, root sum of squares',
+  crib: '16 CFR 1508.3 (now 1219): full-size crib interior 28 by 52 3/8 in',
+  sleep:
+    'American Academy of Pediatrics, Pediatrics 2022;150(1):e2022057990 (from memory); US CPSC and CDC say the same',
+  dryer: 'US Fire Administration, Topical Report 13(7): clothes dryer fires, 2008 to 2010',
+  tools: 'NIOSH and Cal/OSHA, Easy Ergonomics, DHHS 2004-164',
+  flammability: '16 CFR 1610.4 (clothing textiles; raised surfaces are classed apart)',
+  children: 'US CPSC, children’s product certificate and tracking label; EU Regulation 2023/988',
+  labels: '16 CFR 303.22 (fibre content) and 16 CFR 423.3 (care labels cover apparel)',
+  drum: 'Cotton load of 1 kg for each 10 L of drum, the cautious rule of household tests',
+  spin: 'EU spin classes, residual water of cotton: B 45 to 54 %',
+  needles: 'Metric needle size: blade diameter in hundredths of a millimetre (from memory)',
+  fivePercent: 'fibre2fashion.com industry article 5988: 5 % at the first wash, 7 % when stable',
+  bedsUs: 'US trade sizes of mattresses (from memory; trade pages agree but for twin)',
+  bedsUk: 'UK trade sizes of mattresses (from memory)',
+  bedsEu: 'EU trade sizes of mattresses (from memory)',
+} as const;

@@ -1,0 +1,88 @@
+import type { FabricName } from '../contract.ts';
+import { SOURCES } from '../sources.ts';
+
+/** Percent of shrink at the first wash and dry: usual, and the range met in shops. */
+export interface ShrinkRange {
+  readonly low: number;
+  readonly usual: number;
+  readonly high: number;
+}
+
+/** What a cloth is taken for until somebody measures it. */
+export interface Fabric {
+  readonly name: FabricName;
+  /** Mass, g/m². */
+  readonly gsm: number;
+  /** Thickness under the foot, mm. */
+  readonly thickness: number;
+  /** Along the roll, percent after one wash. */
+  readonly length: ShrinkRange;
+  /** Across the roll, percent after one wash. */
+  readonly width: ShrinkRange;
+  /** Share of the remaining shrink that is still left after each wash, 0 to 1. */
+  readonly rate: number;
+  /** How firmly the layer pulls for its mass: 1 for woven cloth, less for loose batting. */
+  readonly grip: number;
+  readonly source: string;
+}
+
+/**
+ * From 5 % at the first wash to 7 % when stable gives 5 = 7·(1 − r), so r = 2/7
+ * (fibre2fashion.com industry article 5988).
+ */
+const RATE = 2 / 7;
+
+const range = (low: number, usual: number, high: number): ShrinkRange => ({ low, usual, high });
+
+/**
+ * Cloth and batting with figures to start from. All masses, thicknesses and ranges are common
+ * practice with no source; the course over washes follows one published pair of figures.
+ */
+export const FABRICS: readonly Fabric[] = [
+  cloth('quilting-cotton', 140, 0.3, range(2, 3.5, 5), range(1, 2.5, 4)),
+  cloth('flannel', 170, 0.6, range(3, 6, 10), range(2, 3.5, 6)),
+  cloth('denim', 340, 0.8, range(2, 4, 8), range(1, 2, 4)),
+  cloth('linen-cotton', 180, 0.4, range(3, 5, 8), range(2, 4, 6)),
+  cloth('plush', 260, 2, range(0, 0.5, 2), range(0, 0.5, 2)),
+  cloth('fleece', 240, 1.6, range(0, 0.5, 2), range(0, 0.5, 2)),
+  batting('cotton-batting', 150, 1.6, range(2, 4, 6)),
+  batting('blend-batting', 130, 1.8, range(1, 3, 5)),
+  batting('bamboo-batting', 150, 1.8, range(1, 2.5, 4)),
+  batting('polyester-batting', 110, 3, range(0, 0.5, 1.5)),
+];
+
+function cloth(
+  name: FabricName,
+  gsm: number,
+  thickness: number,
+  length: ShrinkRange,
+  width: ShrinkRange,
+): Fabric {
+  return { name, gsm, thickness, length, width, rate: RATE, grip: 1, source: SOURCES.practice };
+}
+
+/** Batting has no grain that a maker can tell, so both directions share one range. */
+function batting(name: FabricName, gsm: number, thickness: number, both: ShrinkRange): Fabric {
+  return {
+    name,
+    gsm,
+    thickness,
+    length: both,
+    width: both,
+    rate: RATE,
+    grip: 0.25,
+    source: SOURCES.practice,
+  };
+}
+
+/**
+ * The row of a fabric.
+ *
+ * @example
+ * findFabric('flannel').gsm // => 170
+ */
+export function findFabric(name: FabricName): Fabric {
+  const fabric = FABRICS.find((row) => row.name === name);
+  if (fabric === undefined) throw new Error(`No fabric named ${name}`);
+  return fabric;
+}

@@ -1,9 +1,26 @@
 import { Hono } from 'hono';
+import { plan } from './endpoints/plan.ts';
+import { washShrinkage } from './endpoints/wash-shrinkage.ts';
+import { yardage } from './endpoints/yardage.ts';
+import { allowMethods } from './http/allow-methods.ts';
+import { answerCrash } from './http/answer-crash.ts';
+import type { BoundEndpoint } from './http/bind-endpoint.ts';
+import { UNCACHED_HEADERS } from './http/headers.ts';
+import { answerProblem } from './http/problem.ts';
+import { mountProblemPages } from './pages/mount-problem-pages.ts';
 
 /** Version of the service, as `/health` tells it: that of package.json. */
 export const version = '0.1.0';
 
-/** The whole API: every endpoint, in the order a request meets them. */
+/** Every endpoint; a new one is added here and nowhere else. */
+export const ENDPOINTS: readonly BoundEndpoint[] = [plan, yardage, washShrinkage];
+
+/** The whole API, in the order a request meets it: endpoints, pages, nothing found, a bug. */
 export const app = new Hono();
 
-app.get('/health', (context) => context.json({ ok: true, version }));
+for (const endpoint of ENDPOINTS) endpoint.mount(app);
+mountProblemPages(app);
+app.get('/health', (context) => context.json({ ok: true, version }, 200, UNCACHED_HEADERS));
+app.all('/health', allowMethods(['GET', 'HEAD']));
+app.notFound(({ req }) => answerProblem([{ code: 'not-found', path: [], received: req.path }]));
+app.onError(answerCrash);

@@ -1,0 +1,20 @@
+import type { z } from 'zod';
+import type { Outcome } from '#core/outcome.ts';
+
+/** What the core makes of a request before it reckons: enough to name the answer without having it. */
+export interface Resolved {
+  /** Canonical query: the same for every spelling of one input. */
+  readonly query: string;
+}
+
+/** One way to ask for something: what may be asked, how it is understood, what comes back. */
+export interface Endpoint<Request, Understood extends Resolved> {
+  readonly path: `/${string}`;
+  /** One sentence for the documents: what it is for. */
+  readonly summary: string;
+  readonly schema: z.ZodType<Request>;
+  /** All rules that no schema can say, and every default. */
+  readonly resolve: (request: Request) => Outcome<Understood>;
+  /** The answer, which can no longer fail. */
+  readonly reckon: (understood: Understood) => unknown;
+}

@@ -1,0 +1,54 @@
+/**
+ * Headers as frozen records: one is picked for each kind of answer and nothing is added piece by piece,
+ * since header middleware costs more than a whole plan does.
+ */
+
+/** On every answer, a failure too: any page may read it, none may frame it, nothing in it runs. */
+const EVERYWHERE = {
+  'Access-Control-Allow-Origin': '*',
+  'Access-Control-Expose-Headers': 'Accept-Query, Allow, Content-Location, ETag',
+  'Cross-Origin-Resource-Policy': 'cross-origin',
+  'Strict-Transport-Security': 'max-age=31536000',
+  'X-Content-Type-Options': 'nosniff',
+} as const;
+
+const LOCKED = {
+  ...EVERYWHERE,
+  'Content-Security-Policy': "default-src 'none'; frame-ancestors 'none'",
+} as const;
+
+/** A 200 to GET, HEAD and QUERY: the same input gives the same bytes, so any cache may keep it. */
+export const CACHED_HEADERS = Object.freeze({
+  ...LOCKED,
+  'Cache-Control': 'public, max-age=86400, stale-while-revalidate=604800',
+});
+
+/** What must not be kept: problems, answers to POST, the state of the service. */
+export const UNCACHED_HEADERS = Object.freeze({ ...LOCKED, 'Cache-Control': 'no-store' });
+
+/** A problem of RFC 9457. */
+export const PROBLEM_HEADERS = Object.freeze({
+  ...UNCACHED_HEADERS,
+  'Content-Type': 'application/problem+json',
+});
+
+/** An answer to OPTIONS; browsers may remember it for a day. */
+export const OPTIONS_HEADERS = Object.freeze({
+  ...LOCKED,
+  'Access-Control-Allow-Headers': 'Content-Type, If-None-Match',
+  'Access-Control-Max-Age': '86400',
+});
+
+/**
+ * Headers of a page of plain HTML with one style and no script.
+ *
+ * @param styleHash the style as a source of Content Security Policy, such as `sha256-…`
+ */
+export function makePageHeaders(styleHash: string): Readonly<Record<string, string>> {
+  return Object.freeze({
+    ...EVERYWHERE,
+    'Cache-Control': 'public, max-age=86400',
+    'Content-Security-Policy': `default-src 'none'; style-src '${styleHash}'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'`,
+    'Content-Type': 'text/html; charset=utf-8',
+  });
+}

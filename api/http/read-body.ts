@@ -1,0 +1,60 @@
+import { SIZE_LIMITS } from '#core/limits.ts';
+import { fail, type Outcome, succeed } from '#core/outcome.ts';
+import { scanJson } from './scan-json.ts';
+
+const JSON_TYPE = /^application\/(?:[\w!#$&^.+-]+\+)?json$/i;
+
+/**
+ * Reads a body of JSON. Its kind and size are checked before a byte of it is parsed, and its size again
+ * while it arrives, since a length told beforehand may be false or missing.
+ *
+ * Faults: `wrong-content-type`, `body-too-large`, `malformed-json`, `too-deep`, `repeated-key`.
+ */
+export async function readBody(request: Request): Promise<Outcome<unknown>> {
+  const type = request.headers.get('Content-Type') ?? '';
+  const coding = request.headers.get('Content-Encoding') ?? 'identity';
+  if (!JSON_TYPE.test(type.split(';')[0]?.trim() ?? '') || coding !== 'identity') {
+    const received = coding === 'identity' ? type : `${type}, ${coding}`;
+    return fail([{ code: 'wrong-content-type', path: [], expected: 'application/json', received }]);
+  }
+  const told = Number(request.headers.get('Content-Length') ?? 0);
+  if (told > SIZE_LIMITS.body) return tooLarge();
+  const bytes = await readBytes(request);
+  if (bytes === undefined) return tooLarge();
+  return parseBytes(bytes);
+}
+
+function tooLarge(): Outcome<never> {
+  return fail([{ code: 'body-too-large', path: [], expected: SIZE_LIMITS.body }]);
+}
+
+/** The whole body, or nothing once it is larger than the limit; the rest is then not waited for. */
+async function readBytes(request: Request): Promise<Uint8Array | undefined> {
+  const whole = new Uint8Array(SIZE_LIMITS.body);
+  const reader = request.body?.getReader();
+  let size = 0;
+  while (reader !== undefined) {
+    const { done, value } = await reader.read();
+    if (done) break;
+    if (size + value.length > whole.length) {
+      await reader.cancel();
+      return undefined;
+    }
+    whole.set(value, size);
+    size += value.length;
+  }
+  return whole.subarray(0, size);
+}
+
+function parseBytes(bytes: Uint8Array): Outcome<unknown> {
+  try {
+    const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    const faults = scanJson(text);
+    if (faults[0]?.code === 'too-deep') return fail(faults);
+    const value: unknown = JSON.parse(text);
+    return faults.length > 0 ? fail(faults) : succeed(value);
+  } catch {
+    // What a parser says of it differs from runtime to runtime, and answers must not.
+    return fail([{ code: 'malformed-json', path: [], expected: 'one JSON object in UTF-8' }]);
+  }
+}

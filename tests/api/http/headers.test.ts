@@ -1,0 +1,39 @@
+import { describe, expect, test } from 'vitest';
+import {
+  CACHED_HEADERS,
+  makePageHeaders,
+  OPTIONS_HEADERS,
+  PROBLEM_HEADERS,
+  UNCACHED_HEADERS,
+} from '../../../api/http/headers.ts';
+
+const records = {
+  CACHED_HEADERS,
+  OPTIONS_HEADERS,
+  PROBLEM_HEADERS,
+  UNCACHED_HEADERS,
+  makePageHeaders: makePageHeaders('sha256-x'),
+};
+
+describe.each(Object.entries(records))('%s', (_, record) => {
+  const headers = new Headers(record);
+  test('is frozen', () => expect(Object.isFrozen(record)).toBe(true));
+  test('lets any page read it', () => {
+    expect(headers.get('access-control-allow-origin')).toBe('*');
+    expect(headers.get('access-control-expose-headers')).toContain('ETag');
+    expect(headers.get('cross-origin-resource-policy')).toBe('cross-origin');
+  });
+  test('lets nothing run, nothing be guessed and nothing be framed', () => {
+    expect(headers.get('x-content-type-options')).toBe('nosniff');
+    expect(headers.get('content-security-policy')).toContain("default-src 'none'");
+    expect(headers.get('content-security-policy')).toContain("frame-ancestors 'none'");
+    expect(headers.get('content-security-policy')).not.toContain('unsafe');
+    expect(headers.get('strict-transport-security')).toMatch(/^max-age=\d{8}/);
+  });
+});
+
+test('makePageHeaders lets one style pass and no script', () => {
+  const policy = makePageHeaders('sha256-x')['Content-Security-Policy'];
+  expect(policy).toContain("style-src 'sha256-x'");
+  expect(policy).not.toContain('script-src');
+});

@@ -8,12 +8,13 @@ import type { BoundEndpoint } from './http/bind-endpoint.ts';
 import { UNCACHED_HEADERS } from './http/headers.ts';
 import { answerProblem } from './http/problem.ts';
 import { mountProblemPages } from './pages/mount-problem-pages.ts';
+import { planPicture } from './pages/plan-picture.ts';
 
 /** Version of the service, as `/health` tells it: that of package.json. */
 export const version = '0.1.0';
 
-/** Every endpoint; a new one is added here and nowhere else. */
-export const ENDPOINTS: readonly BoundEndpoint[] = [plan, yardage, washShrinkage];
+/** Every endpoint; where a new one is added. */
+export const ENDPOINTS: readonly BoundEndpoint[] = [plan, yardage, washShrinkage, planPicture];
 
 /** The whole API, in the order a request meets it: endpoints, pages, nothing found, a bug. */
 export const app = new Hono();

@@ -13,7 +13,7 @@ import {
   nameOf,
   sidesOf,
   unitSchema,
-} from '../http/wire-schemas.ts';
+} from '../http/schemas/wire-schemas.ts';
 
 const swatchSchema = z
   .strictObject({
@@ -56,5 +56,6 @@ export const washShrinkage = bindEndpoint({
   summary: 'What washing does to cloth that was measured, and what size to sew for a size wished.',
   schema: washSchema,
   resolve: resolveWash,
-  reckon: predictWash,
+  mediaType: 'application/json',
+  write: (understood) => JSON.stringify(predictWash(understood)),
 });

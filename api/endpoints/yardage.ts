@@ -5,7 +5,13 @@ import { resolveYardage } from '#core/wish/resolve-yardage.ts';
 import { planYardage } from '#core/yardage.ts';
 import { bindEndpoint } from '../http/bind-endpoint.ts';
 import type { Same } from '../http/same.ts';
-import { counted, lengthOf, nameOf, shrinkSchema, unitSchema } from '../http/wire-schemas.ts';
+import {
+  counted,
+  lengthOf,
+  nameOf,
+  shrinkSchema,
+  unitSchema,
+} from '../http/schemas/wire-schemas.ts';
 
 /** Kinds of piece that one fabric may have so far; the format has room for more. */
 const PIECE_KINDS = 1;
@@ -48,5 +54,6 @@ export const yardage = bindEndpoint({
   summary: 'How much cloth to buy for pieces cut in strips across the roll.',
   schema: yardageSchema,
   resolve: resolveYardage,
-  reckon: planYardage,
+  mediaType: 'application/json',
+  write: (understood) => JSON.stringify(planYardage(understood)),
 });

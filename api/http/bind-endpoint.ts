@@ -23,7 +23,7 @@ export interface BoundEndpoint {
 export function bindEndpoint<Request, Understood extends Resolved>(
   endpoint: Endpoint<Request, Understood>,
 ): BoundEndpoint {
-  const { path, summary, schema, resolve, reckon } = endpoint;
+  const { path, summary, schema, resolve, mediaType, write } = endpoint;
   const mount = (app: Hono) => {
     app.on(['GET', 'POST', 'QUERY'], path, validate(endpoint), (context) => {
       const understood = resolve(context.req.valid('query'));
@@ -33,8 +33,8 @@ export function bindEndpoint<Request, Understood extends Resolved>(
       return answer(context.req.raw, {
         self: `${path}?${understood.value.query}`,
         engine: ENGINE,
-        mediaType: 'application/json',
-        write: () => JSON.stringify(reckon(understood.value)),
+        mediaType,
+        write: () => write(understood.value),
       });
     });
     app.all(path, allowMethods(['GET', 'HEAD', 'POST', 'QUERY']));

@@ -15,6 +15,7 @@ export interface Endpoint<Request, Understood extends Resolved> {
   readonly schema: z.ZodType<Request>;
   /** All rules that no schema can say, and every default. */
   readonly resolve: (request: Request) => Outcome<Understood>;
-  /** The answer, which can no longer fail. */
-  readonly reckon: (understood: Understood) => unknown;
+  readonly mediaType: string;
+  /** The body of the answer, which can no longer fail. */
+  readonly write: (understood: Understood) => string;
 }

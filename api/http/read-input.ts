@@ -1,7 +1,7 @@
 import { fail, type Outcome } from '#core/outcome.ts';
 import { readBody } from './read-body.ts';
+import { TEXT_KEYS } from './schemas/wire-schemas.ts';
 import { unfoldQuery } from './unfold-query.ts';
-import { TEXT_KEYS } from './wire-schemas.ts';
 
 /** Whether a request says its input in the address. */
 export function readsQuery(method: string): boolean {

@@ -36,17 +36,18 @@ export function resolveToy(request: ToyRequest): Outcome<ToyUnderstood> {
 /** An endpoint that is nothing but the road that all endpoints go. */
 export function makeToyApp(onReckon: () => void = () => undefined): Hono {
   const app = new Hono();
-  const reckon = ({ request }: ToyUnderstood) => {
+  const write = ({ request }: ToyUnderstood) => {
     onReckon();
     if (request.crash === true) throw new Error('the inside');
-    return { input: request };
+    return JSON.stringify({ input: request });
   };
   bindEndpoint({
     path: '/toy',
     summary: 'A toy.',
     schema: toySchema,
     resolve: resolveToy,
-    reckon,
+    mediaType: 'application/json',
+    write,
   }).mount(app);
   app.onError(answerCrash);
   return app;

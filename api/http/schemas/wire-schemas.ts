@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { Layer, Length, Pair, Print, ShrinkRates, Unit } from '#core/contract.ts';
 import { NUMBER_LIMITS, type NumberLimit, SIZE_LIMITS } from '#core/limits.ts';
 import { FABRICS } from '#core/tables/fabrics.ts';
-import type { Same } from './same.ts';
+import type { Same } from '../same.ts';
 
 /**
  * Names whose value is text even where it looks like a number: a print may be called `12`.

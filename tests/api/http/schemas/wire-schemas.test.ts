@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { z } from 'zod';
 import { FABRICS } from '#core/tables/fabrics.ts';
-import * as wire from '../../../api/http/wire-schemas.ts';
+import * as wire from '../../../../api/http/schemas/wire-schemas.ts';
 
 const takes = (schema: z.ZodType, value: unknown) => schema.safeParse(value).success;
 const edges = (schema: z.ZodType, ...values: unknown[]) =>

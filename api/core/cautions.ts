@@ -1,6 +1,6 @@
 import type { Caution, CautionCode, LayerInput, Unit } from './contract.ts';
-import { writeLength } from './length.ts';
 import { SOURCES } from './sources.ts';
+import { writeLength } from './write-length.ts';
 
 /** What decides which cautions a plan shows; lengths in millimetres. */
 export interface CautionFacts {

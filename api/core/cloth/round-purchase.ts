@@ -1,6 +1,7 @@
 import { countNeeded } from '../block/count-whole.ts';
 import type { Purchase, Unit } from '../contract.ts';
-import { MILLIMETRES, roundTo, writeEighths } from '../length.ts';
+import { MILLIMETRES, roundTo } from '../length.ts';
+import { writeEighths } from '../write-length.ts';
 
 /**
  * What to ask for at the counter: a length rounded up to the step that the shop sells,

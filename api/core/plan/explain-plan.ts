@@ -4,6 +4,7 @@ import { SOURCES } from '../sources.ts';
 import { explainCloth } from './explain-cloth.ts';
 import { explainSewing } from './explain-sewing.ts';
 import { explainShrink } from './explain-shrink.ts';
+import { explainThread } from './explain-thread.ts';
 import type { Explained } from './explained.ts';
 
 /**
@@ -17,6 +18,7 @@ export function explainPlan(explained: Explained): readonly Derivation[] {
     ...explainSize(explained),
     ...explainShrink(explained),
     ...explainCloth(explained),
+    ...explainThread(explained),
     ...explainSewing(explained),
   ];
 }

@@ -1,5 +1,5 @@
 import type { CautionCode, Stage, Step, Unit } from '../contract.ts';
-import { writeLength } from '../length.ts';
+import { writeLength } from '../write-length.ts';
 
 /** The figures that the steps name; lengths in millimetres. */
 export interface WorkFacts {

@@ -1,7 +1,7 @@
 import type { Length, Region, SizeName, Target, Unit } from '../contract.ts';
-import { readLength } from '../length.ts';
 import { SIZE_LIMITS } from '../limits.ts';
 import { fail, type Outcome, succeed } from '../outcome.ts';
+import { readLength } from '../read-length.ts';
 import { SIZES } from '../tables/sizes.ts';
 
 /** What was understood of a wish in words. */

@@ -1,7 +1,8 @@
 import type { Assumption, Length, Unit } from '../contract.ts';
-import { fromMillimetres, readLength, roundTo, toMillimetres } from '../length.ts';
+import { fromMillimetres, roundTo, toMillimetres } from '../length.ts';
 import { LENGTH_LIMITS, type LengthLimit } from '../limits.ts';
 import type { Fault, Path } from '../outcome.ts';
+import { readLength } from '../read-length.ts';
 import { SOURCES } from '../sources.ts';
 
 /** A request as understood: defaults filled in, and what was filled in told apart. */

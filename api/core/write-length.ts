@@ -1,0 +1,33 @@
+import type { Unit } from './contract.ts';
+import { MILLIMETRES, roundTo } from './length.ts';
+
+/**
+ * Writes a length as a person would: to the nearest eighth of an inch, or the nearest millimetre
+ * in centimetres, with its unit.
+ *
+ * @example
+ * writeLength(215.9, 'in') // => '8 1/2 in'
+ * writeLength(215.9, 'cm') // => '21.6 cm'
+ */
+export function writeLength(millimetres: number, unit: Unit): string {
+  if (unit === 'cm') return `${roundTo(millimetres / 10, 1)} cm`;
+  return `${writeEighths(millimetres / MILLIMETRES.in)} in`;
+}
+
+/**
+ * Writes a number to the nearest eighth as a mixed fraction in lowest terms.
+ *
+ * @example
+ * writeEighths(2.375) // => '2 3/8'
+ * writeEighths(0.75) // => '3/4'
+ */
+export function writeEighths(value: number): string {
+  const eighths = Math.round(Math.abs(value) * 8);
+  const sign = value < 0 && eighths > 0 ? '-' : '';
+  const whole = Math.floor(eighths / 8);
+  const rest = eighths % 8;
+  if (rest === 0) return `${sign}${whole}`;
+  const divisor = rest % 4 === 0 ? 4 : rest % 2 === 0 ? 2 : 1;
+  const fraction = `${rest / divisor}/${8 / divisor}`;
+  return whole === 0 ? `${sign}${fraction}` : `${sign}${whole} ${fraction}`;
+}

@@ -1,5 +1,5 @@
 import { listCautions } from './cautions.ts';
-import type { Caution, PlanAnswer, PlanInput, Step } from './contract.ts';
+import type { Assumption, Caution, PlanAnswer, PlanInput, Step } from './contract.ts';
 import { ENGINE } from './engine.ts';
 import { roundTo } from './length.ts';
 import { GRAMS, massUnit } from './mass.ts';
@@ -7,6 +7,7 @@ import { explainPlan } from './plan/explain-plan.ts';
 import { type Plan, reckonPlan } from './plan/reckon-plan.ts';
 import { writePlan } from './plan/write-plan.ts';
 import { orderWork } from './sewing/order-work.ts';
+import { SOURCES } from './sources.ts';
 import { findFabric } from './tables/fabrics.ts';
 import { isMeasured } from './wash/shrink-quilt.ts';
 import { type PlanSpec, specifyPlan } from './wish/plan-spec.ts';
@@ -33,7 +34,7 @@ export function planQuilt(resolved: Resolved<PlanInput>): PlanAnswer {
     steps: describeWork(plan, spec),
     ...(input.explain && { why: explainPlan({ input, spec, plan, figures }) }),
     input,
-    assumptions,
+    assumptions: [...assumptions, ...describeChoice(input, figures.block.cut)],
     cautions: describeCautions(plan, spec),
     links: {
       self: `/v1/plan?${query}`,
@@ -41,6 +42,13 @@ export function planQuilt(resolved: Resolved<PlanInput>): PlanAnswer {
       image: `/v1/plan.svg?${query}`,
     },
   };
+}
+
+function describeChoice(input: PlanInput, cut: number): readonly Assumption[] {
+  if (input.block.cut !== undefined) return [];
+  const why =
+    'Of the sizes that fit within half an inch of the best, the one with the fewest blocks';
+  return [{ path: 'block.cut', value: cut, why, source: SOURCES.model }];
 }
 
 function describeWork(plan: Plan, spec: PlanSpec): readonly Step[] {

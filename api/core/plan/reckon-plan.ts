@@ -1,11 +1,7 @@
+import { type Candidate, chooseHandiest, keepUnbeaten } from '../block/rank-options.ts';
 import { type Block, faceOf } from '../block/size-block.ts';
 import { type Extent, type Grid, sewnSize, stitchLineSize } from '../block/size-quilt.ts';
-import {
-  type Candidate,
-  keepUnbeaten,
-  listCandidates,
-  weighCandidate,
-} from '../block/weigh-options.ts';
+import { listCandidates, weighCandidate } from '../block/weigh-options.ts';
 import { buyCloth, type ClothNeed } from '../cloth/buy-cloth.ts';
 import type { TimeAnswer } from '../contract.ts';
 import { arrangePrints } from '../layout/arrange-prints.ts';
@@ -120,10 +116,8 @@ function choosePlan(
   }
   if (spec.wish === undefined) throw new Error('A plan needs a wish or a grid with its block');
   const candidates = listCandidates(spec, spec.wish, shrink);
-  const chosen =
-    spec.cut === undefined ? candidates[0] : candidates.find((other) => other.cut === spec.cut);
-  if (chosen === undefined) throw new Error('No plan was left after the checks');
-  return { wish: spec.wish, candidates, chosen };
+  const own = candidates.filter((other) => spec.cut === undefined || other.cut === spec.cut);
+  return { wish: spec.wish, candidates, chosen: chooseHandiest(own) };
 }
 
 /**

@@ -1,5 +1,5 @@
+import type { Candidate } from '../block/rank-options.ts';
 import type { Extent } from '../block/size-quilt.ts';
-import type { Candidate } from '../block/weigh-options.ts';
 import type { ClothNeed } from '../cloth/buy-cloth.ts';
 import type {
   FabricNeed,

@@ -1,0 +1,80 @@
+import type { Extent, Grid } from './size-quilt.ts';
+
+/** A block size and a grid, with what tells it from others. Lengths in millimetres. */
+export interface Candidate {
+  readonly cut: number;
+  readonly grid: Grid;
+  readonly washed: Extent;
+  /** Size less the wish, signed, in the sense of the wish. */
+  readonly fit: Extent;
+  /** Cloth bought over all layers, in the unit it is bought by (yards or metres). */
+  readonly fabric: number;
+  readonly minutes: number;
+}
+
+/**
+ * Puts candidates in order: best fit first; a hundredth of a millimetre is no difference; then
+ * fewer blocks.
+ *
+ * @returns below 0 where `one` comes first
+ */
+export function byFit(one: Candidate, other: Candidate): number {
+  const gap = misfit(one) - misfit(other);
+  return Math.abs(gap) > 0.01 ? gap : countBlocks(one) - countBlocks(other);
+}
+
+function countBlocks(candidate: Candidate): number {
+  return candidate.grid.columns * candidate.grid.rows;
+}
+
+/**
+ * The worse of how far width and height miss the wish, mm.
+ *
+ * @example
+ * misfit({ fit: { width: -3, height: 2 } }) // => 3
+ */
+export function misfit(candidate: Pick<Candidate, 'fit'>): number {
+  return Math.max(Math.abs(candidate.fit.width), Math.abs(candidate.fit.height));
+}
+
+/**
+ * The candidates that no other beats: none is at least as good in fit, cloth and minutes and better
+ * in one of them (Pareto's rule). Order is kept; of equals the first stays.
+ */
+export function keepUnbeaten(candidates: readonly Candidate[]): readonly Candidate[] {
+  return candidates.filter(
+    (candidate, index) =>
+      !candidates.some((other, at) => at !== index && beats(other, candidate, at < index)),
+  );
+}
+
+function beats(one: Candidate, other: Candidate, isEarlier: boolean): boolean {
+  const gaps = [
+    misfit(one) - misfit(other),
+    one.fabric - other.fabric,
+    one.minutes - other.minutes,
+  ];
+  if (gaps.some((gap) => gap > 1e-9)) return false;
+  return isEarlier || gaps.some((gap) => gap < -1e-9);
+}
+
+/** Half an inch: what a quilt may be off and nobody sees after the wash. Common practice, no source. */
+export const NEAR = 12.7;
+
+/**
+ * The plan to show first: of the unbeaten that fit within `NEAR` of the best fit, the one with the
+ * fewest blocks, ties to the better fit. A quarter of an inch in two metres is not worth fifty
+ * blocks more, since no wash is known so closely.
+ *
+ * @param candidates at least one, best fit first
+ */
+export function chooseHandiest(candidates: readonly Candidate[]): Candidate {
+  const [best] = candidates;
+  if (best === undefined) throw new Error('No plan was left after the checks');
+  const near = keepUnbeaten(candidates).filter(
+    (candidate) => misfit(candidate) <= misfit(best) + NEAR,
+  );
+  return near.reduce((handiest, candidate) =>
+    countBlocks(candidate) < countBlocks(handiest) ? candidate : handiest,
+  );
+}

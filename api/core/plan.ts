@@ -47,7 +47,7 @@ export function planQuilt(resolved: Resolved<PlanInput>): PlanAnswer {
 function describeChoice(input: PlanInput, cut: number): readonly Assumption[] {
   if (input.block.cut !== undefined) return [];
   const why =
-    'Of the sizes that fit within half an inch of the best, the one with the fewest blocks';
+    'Of the sizes that fit within 2 percent of the longer side of the best, the one with the fewest blocks';
   return [{ path: 'block.cut', value: cut, why, source: SOURCES.model }];
 }
 

@@ -58,21 +58,25 @@ function beats(one: Candidate, other: Candidate, isEarlier: boolean): boolean {
   return isEarlier || gaps.some((gap) => gap < -1e-9);
 }
 
-/** Half an inch: what a quilt may be off and nobody sees after the wash. Common practice, no source. */
-export const NEAR = 12.7;
+/**
+ * Two parts in a hundred of the longer side: less than an unmeasured wash leaves in doubt.
+ * Own judgement, no source.
+ */
+export const NEAR = 0.02;
 
 /**
  * The plan to show first: of the unbeaten that fit within `NEAR` of the best fit, the one with the
- * fewest blocks, ties to the better fit. A quarter of an inch in two metres is not worth fifty
- * blocks more, since no wash is known so closely.
+ * fewest blocks, ties to the better fit. An inch on a bed is not worth a hundred blocks more, since
+ * no wash is known so closely.
  *
  * @param candidates at least one, best fit first
  */
 export function chooseHandiest(candidates: readonly Candidate[]): Candidate {
   const [best] = candidates;
   if (best === undefined) throw new Error('No plan was left after the checks');
+  const band = NEAR * Math.max(best.washed.width, best.washed.height);
   const near = keepUnbeaten(candidates).filter(
-    (candidate) => misfit(candidate) <= misfit(best) + NEAR,
+    (candidate) => misfit(candidate) <= misfit(best) + band,
   );
   return near.reduce((handiest, candidate) =>
     countBlocks(candidate) < countBlocks(handiest) ? candidate : handiest,

@@ -30,7 +30,6 @@ export const washSchema = z.strictObject({
   unit: unitSchema.exactOptional(),
   swatches: z
     .array(swatchSchema)
-    .min(1)
     .max(SIZE_LIMITS.swatches)
     .meta({ description: 'What was measured' })
     .exactOptional(),

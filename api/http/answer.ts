@@ -21,7 +21,7 @@ export interface NamedAnswer {
 export async function answer(request: Request, named: NamedAnswer): Promise<Response> {
   const { method, url } = request;
   const etag = await makeEtag(`${named.engine} ${named.self}`);
-  const isCanonical = isRead(method) && url.slice(new URL(url).origin.length) === named.self;
+  const isCanonical = isRead(method) && new URL(named.self, url).href === url;
   const isAskable = named.self.length <= SIZE_LIMITS.query;
   const headers = {
     ...(method === 'POST' ? UNCACHED_HEADERS : CACHED_HEADERS),

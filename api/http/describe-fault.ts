@@ -11,6 +11,9 @@ interface Words {
 
 const LONGEST_ECHO = 40;
 
+/** What cannot stand in a sentence, though a key may have it. */
+const UNPRINTED = /[\p{Cc}\p{Cs}\p{Z}]/gu;
+
 /** Kinds of JSON as a fault names them. */
 const KINDS: Readonly<Record<string, string>> = {
   list: 'a list',
@@ -68,7 +71,7 @@ const SENTENCES: Readonly<Record<FaultCode, (words: Words) => string>> = {
   'quilt-too-large': ({ name, want }) =>
     `${name} makes a quilt larger than can be planned: ask for ${want}.`,
   'after-unlikely': ({ name, got, want }) =>
-    `${name} is ${got}, which is hard to believe: measure again, ${want} would be likely.`,
+    `${name} is ${got}, which is hard to believe: ${want} is the most to be expected; measure again.`,
   'wish-unclear': () => 'The wish names no size: say one as 40 by 50 inches, or queen.',
 };
 
@@ -90,7 +93,7 @@ const REWORDED: ReadonlySet<FaultCode> = new Set([
  */
 export function describeFault(fault: Fault): string {
   const { code, path, expected, received } = fault;
-  const name = path.length === 0 ? 'The input' : writeParameter(path);
+  const name = path.length === 0 ? 'The input' : writeParameter(path).replace(UNPRINTED, '�');
   const want = typeof expected === 'object' ? listWords(expected) : `${expected ?? ''}`;
   return SENTENCES[code]({ name, got: sayReceived(code, received), want });
 }

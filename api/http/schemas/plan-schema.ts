@@ -37,12 +37,14 @@ const targetSchema = z
           .exactOptional(),
       }),
       oneWay({
-        bed: z.strictObject({
-          width: lengthOf('Width of the mattress top'),
-          length: lengthOf('Length of the mattress top'),
-          drop: lengthOf('Cloth hanging at each side').exactOptional(),
-          footDrop: lengthOf('Cloth hanging at the foot').exactOptional(),
-        }),
+        bed: z
+          .strictObject({
+            width: lengthOf('Width of the mattress top'),
+            length: lengthOf('Length of the mattress top'),
+            drop: lengthOf('Cloth hanging at each side').exactOptional(),
+            footDrop: lengthOf('Cloth hanging at the foot').exactOptional(),
+          })
+          .meta({ description: 'The measures of a bed' }),
       }),
       oneWay({
         columns: counted('columns', 'Blocks across'),

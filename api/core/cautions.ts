@@ -1,12 +1,14 @@
 import type { Caution, CautionCode, LayerInput, Unit } from './contract.ts';
 import { SOURCES } from './sources.ts';
-import { writeLength } from './write-length.ts';
+import { writeGap, writeLength } from './write-length.ts';
 
 /** What decides which cautions a plan shows; lengths in millimetres. */
 export interface CautionFacts {
   readonly unit: Unit;
   /** The quilt as it will lie: washed. */
   readonly size: { readonly width: number; readonly height: number };
+  /** The size asked for. */
+  readonly wish: { readonly width: number; readonly height: number };
   readonly clearance: number;
   readonly crossingThickness: number;
   readonly snips: number;
@@ -119,7 +121,7 @@ export function isCotSize(size: { readonly width: number; readonly height: numbe
 }
 
 function infantSleep(facts: CautionFacts): Caution {
-  return isCotSize(facts.size)
+  return isCotSize(facts.size) || isCotSize(facts.wish)
     ? caution(
         'infant-sleep',
         'danger',
@@ -135,12 +137,12 @@ function infantSleep(facts: CautionFacts): Caution {
 }
 
 function snipNearSeam({ clearance, unit }: CautionFacts): Caution {
-  const left = writeLength(clearance, unit);
+  const left = writeGap(clearance, unit);
   if (clearance < 3) {
     return caution(
       'snip-near-seam',
       'danger',
-      `Only ${left} is left between snip and stitching: a slip cuts the seam and the quilt comes apart in the wash. Snip less deep or sew a wider allowance.`,
+      `This leaves ${left} between snip and stitching: a slip cuts the seam and the quilt comes apart in the wash. Snip less deep or sew a wider allowance.`,
       SOURCES.practice,
     );
   }
@@ -191,7 +193,7 @@ function unmeasured({ doubt, unit }: CautionFacts): readonly Caution[] {
     caution(
       'unmeasured-shrink',
       'care',
-      `No shrink was measured, so the washed quilt may come out anywhere within ${wide} in width and ${high} in height. Wash a test block of your own cloth to know better.`,
+      `Not every cloth was measured for shrink, so the washed quilt may come out anywhere within ${wide} in width and ${high} in height. Wash a test block of your own cloth to know better.`,
       SOURCES.practice,
     ),
   ];

@@ -80,6 +80,7 @@ function describeCautions(plan: Plan, spec: PlanSpec): readonly Caution[] {
   return listCautions({
     unit: spec.unit,
     size: plan.washed,
+    wish: plan.wish,
     clearance: plan.clearance,
     crossingThickness: 4 * plan.thickness,
     snips: plan.snips.beforeJoining,

@@ -4,44 +4,29 @@ import { fail, type Outcome, succeed } from './outcome.ts';
 
 type NamedUnit = keyof typeof MILLIMETRES;
 
-const UNIT_WORDS: Readonly<Record<string, NamedUnit>> = {
-  in: 'in',
-  inch: 'in',
-  inches: 'in',
-  '"': 'in',
-  '″': 'in',
-  '”': 'in',
-  "''": 'in',
-  ft: 'ft',
-  foot: 'ft',
-  feet: 'ft',
-  "'": 'ft',
-  '′': 'ft',
-  '’': 'ft',
-  yd: 'yd',
-  yds: 'yd',
-  yard: 'yd',
-  yards: 'yd',
-  mm: 'mm',
-  cm: 'cm',
-  m: 'm',
+const UNIT_WORDS: Readonly<Record<NamedUnit, string>> = {
+  in: 'in ins inch inches "',
+  ft: "ft foot feet '",
+  yd: 'yd yds yard yards',
+  mm: 'mm millimetre millimetres millimeter millimeters',
+  cm: 'cm cms centimetre centimetres centimeter centimeters',
+  m: 'm metre metres meter meters',
 };
 
-const GLYPHS: Readonly<Record<string, string>> = {
-  '½': '1/2',
-  '⅓': '1/3',
-  '⅔': '2/3',
-  '¼': '1/4',
-  '¾': '3/4',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-};
+const UNITS: ReadonlyMap<string, NamedUnit> = new Map(
+  (Object.keys(UNIT_WORDS) as NamedUnit[]).flatMap((unit) =>
+    UNIT_WORDS[unit].split(' ').map((word) => [word, unit] as const),
+  ),
+);
+
+const GLYPHS = '½1/2 ⅓1/3 ⅔2/3 ¼1/4 ¾3/4 ⅛1/8 ⅜3/8 ⅝5/8 ⅞7/8 ⅕1/5 ⅖2/5 ⅗3/5 ⅘4/5 ⅙1/6 ⅚5/6'.split(
+  ' ',
+);
 
 /** A whole number, a decimal with point or comma, or a fraction with or without whole part. */
-const TERM = /^(?:(\d+)(?:[ -]+|(?= *\d+ *\/)) *)?(\d+) *\/ *(\d+)$|^(\d+(?:[.,]\d*)?|[.,]\d+)$/;
-const TERM_WITH_UNIT = /([\d.,/ -]*[\d.,])\s*([a-z]+|''|["″”'′’])?\s*/gy;
+const TERM = /^(?:(\d+)(?: |- ?))?(\d+) ?\/ ?(\d+)$|^(\d+(?:[.,]\d*)?|[.,]\d+)$/;
+/** A term, its unit, and what may stand before the next term. */
+const TERM_WITH_UNIT = /([\d.,/ -]*[\d.,]) ?(?:([a-z]+)\.?|(['"]))?(?:$|(?:,? |-)?(?=[.,]?\d))/gy;
 
 /**
  * Reads a length as people write it.
@@ -49,7 +34,8 @@ const TERM_WITH_UNIT = /([\d.,/ -]*[\d.,])\s*([a-z]+|''|["″”'′’])?\s*/gy
  * Numbers are in `unit`. Text may hold a decimal with point or comma (`21.5`, `21,5`), a fraction
  * (`3/8`, `8 1/2`, `8-1/2`, `8½`, `8⅜`), a unit of its own (`in " ft ' yd mm cm m`, written out or
  * not) and several terms from large to small (`4' 2"`, `1 yd 9 in`). A comma followed by exactly
- * three digits could be a thousand or a decimal and is refused.
+ * three digits could be a thousand or a decimal and is refused, and so is `8 - 1/2`, which could be
+ * a sum. Typographic quotes, hyphens, spaces and full-width signs are read as their plain ones.
  *
  * @param given number in `unit`, or text
  * @param unit the unit of a bare number
@@ -62,16 +48,10 @@ const TERM_WITH_UNIT = /([\d.,/ -]*[\d.,])\s*([a-z]+|''|["″”'′’])?\s*/gy
  */
 export function readLength(given: Length, unit: Unit): Outcome<number> {
   if (typeof given === 'number') {
-    return Number.isFinite(given) && given >= 0
-      ? succeed(toMillimetres(given, unit))
-      : refuse('not-a-length', given);
+    const value = toMillimetres(given, unit);
+    return Number.isFinite(value) && given >= 0 ? succeed(value) : refuse('not-a-length', given);
   }
-  const text = given
-    .replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (glyph) => ` ${GLYPHS[glyph] ?? ''}`)
-    .replace(/⁄/g, '/')
-    .replace(/[\u00a0\u202f\u2009]/g, ' ')
-    .trim()
-    .toLowerCase();
+  const text = plainText(given);
   if (text === '') return refuse('empty', given);
   if (/(^|[^\d.,])[1-9]\d{0,2}(,\d{3})+(?![\d,])/.test(text)) return refuse('unclear-comma', given);
   const millimetres = readTerms(text, unit);
@@ -84,6 +64,23 @@ function refuse(code: 'empty' | 'not-a-length' | 'unclear-comma', given: Length)
   return fail([{ code, path: [], received: given }]);
 }
 
+/** Writes every sign in its plain form, spaces single, letters small. */
+function plainText(given: string): string {
+  const signs = GLYPHS.reduce(
+    (text, glyph) => text.replaceAll(glyph.charAt(0), ` ${glyph.slice(1)}`),
+    given,
+  );
+  return signs
+    .replace(/[！-～]/g, (wide) => String.fromCharCode(wide.charCodeAt(0) - 0xfee0))
+    .replace(/[⁄∕]/g, '/')
+    .replace(/[‘’′]/g, "'")
+    .replace(/[“”″]|''/g, '"')
+    .replace(/[‐‑–]/g, '-')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .toLowerCase();
+}
+
 /** Adds the terms of `4' 2"`; each must name a smaller unit than the one before it. */
 function readTerms(text: string, unit: Unit): number | undefined {
   TERM_WITH_UNIT.lastIndex = 0;
@@ -93,9 +90,9 @@ function readTerms(text: string, unit: Unit): number | undefined {
   while (TERM_WITH_UNIT.lastIndex < text.length) {
     const match = TERM_WITH_UNIT.exec(text);
     if (match === null) return undefined;
-    const word = match[2];
+    const word = match[2] ?? match[3];
     if (word === undefined && terms > 0) return undefined;
-    const named = word === undefined ? unit : UNIT_WORDS[word];
+    const named = word === undefined ? unit : UNITS.get(word);
     const value = readNumber((match[1] ?? '').trim());
     if (named === undefined || value === undefined || MILLIMETRES[named] >= size) return undefined;
     size = MILLIMETRES[named];

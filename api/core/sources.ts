@@ -21,7 +21,8 @@ export const SOURCES = {
   spin: 'EU spin classes, residual water of cotton: B 45 to 54 %',
   needles: 'Metric needle size: blade diameter in hundredths of a millimetre (from memory)',
   fivePercent: 'fibre2fashion.com industry article 5988: 5 % at the first wash, 7 % when stable',
-  bedsUs: 'US trade sizes of mattresses (from memory; trade pages agree but for twin)',
+  bedsUs:
+    'US trade sizes of mattresses as trade pages print them (liquisearch.com, bed size); for twin they disagree, 38 or 39 in',
   bedsUk: 'UK trade sizes of mattresses (from memory)',
   bedsEu: 'EU trade sizes of mattresses (from memory)',
 } as const;

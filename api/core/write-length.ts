@@ -15,6 +15,21 @@ export function writeLength(millimetres: number, unit: Unit): string {
 }
 
 /**
+ * Writes a small gap as `writeLength` does, but never one above nothing as nothing.
+ *
+ * @param millimetres above 0
+ *
+ * @example
+ * writeGap(6.35, 'in') // => '1/4 in'
+ * writeGap(1, 'in') // => 'less than 1/16 in'
+ */
+export function writeGap(millimetres: number, unit: Unit): string {
+  if (unit === 'cm')
+    return millimetres < 0.5 ? 'less than 0.05 cm' : writeLength(millimetres, unit);
+  return millimetres < MILLIMETRES.in / 16 ? 'less than 1/16 in' : writeLength(millimetres, unit);
+}
+
+/**
  * Writes a number to the nearest eighth as a mixed fraction in lowest terms.
  *
  * @example

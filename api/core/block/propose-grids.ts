@@ -48,6 +48,6 @@ function nearestCounts(
   const exact = (side - 2 * block.seam) / faceOf(block);
   const below = Math.floor(exact + 1e-7);
   const above = Math.ceil(exact - 1e-7);
-  if (above > limit.most) return [];
-  return [...new Set([Math.max(limit.least, below), Math.max(limit.least, above)])];
+  const counts = [below, above].map((count) => Math.max(limit.least, count));
+  return [...new Set(counts)].filter((count) => count <= limit.most);
 }

@@ -1,3 +1,4 @@
+import { roundTo } from '../length.ts';
 import type { Extent, Grid } from './size-quilt.ts';
 
 /** A block size and a grid, with what tells it from others. Lengths in millimetres. */
@@ -13,14 +14,13 @@ export interface Candidate {
 }
 
 /**
- * Puts candidates in order: best fit first; a hundredth of a millimetre is no difference; then
- * fewer blocks.
+ * Puts candidates in order: best fit first, to the hundredth of a millimetre; then fewer blocks.
  *
  * @returns below 0 where `one` comes first
  */
 export function byFit(one: Candidate, other: Candidate): number {
-  const gap = misfit(one) - misfit(other);
-  return Math.abs(gap) > 0.01 ? gap : countBlocks(one) - countBlocks(other);
+  const gap = roundTo(misfit(one), 2) - roundTo(misfit(other), 2);
+  return gap !== 0 ? gap : countBlocks(one) - countBlocks(other);
 }
 
 function countBlocks(candidate: Candidate): number {

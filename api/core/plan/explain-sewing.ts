@@ -88,11 +88,8 @@ function explainEnds({ input, plan, figures }: Explained): readonly Derivation[]
       numbers,
       mismatch.perEndFromOneEnd,
     ]),
-    derive('mismatch.perEndFromCentre', source, [
-      `sqrt(2) * ${row} / 2`,
-      numbers,
-      mismatch.perEndFromCentre,
-    ]),
+    // √2 for two rows that differ, √½ for half of each row.
+    derive('mismatch.perEndFromCentre', source, [row, numbers, mismatch.perEndFromCentre]),
   ];
 }
 

@@ -1,5 +1,5 @@
 import type { CautionCode, Stage, Step, Unit } from '../contract.ts';
-import { writeLength } from '../write-length.ts';
+import { writeGap, writeLength } from '../write-length.ts';
 
 /** The figures that the steps name; lengths in millimetres. */
 export interface WorkFacts {
@@ -108,7 +108,7 @@ function makeBlocks(facts: WorkFacts): readonly Step[] {
     step('snip', 'snip', {
       do: `Snip all four sides of every block: ${snips} snips`,
       count: snips,
-      detail: `${writeLength(facts.snipDepth, unit)} deep, ${writeLength(facts.snipPitch, unit)} apart, ${writeLength(facts.clearance, unit)} short of the seam to come. Snipping before joining is easier; after joining is the tradition.`,
+      detail: `${writeLength(facts.snipDepth, unit)} deep, ${writeLength(facts.snipPitch, unit)} apart, ${writeGap(facts.clearance, unit)} short of the seam to come. Snipping before joining is easier; after joining is the tradition.`,
       cautions: ['repetitive-snipping', 'snip-near-seam'],
     }),
   ];

@@ -25,8 +25,10 @@ export interface Mismatch {
  *
  * A join that is off by ε moves the length of its row by 2ε, a cut by its own error; independent
  * errors add as root sum of squares: sd(row) = √(4(n − 1)σs² + n·σc²). Two rows differ with √2
- * times that. Joined from one end, all of it lands at the other; from the middle, half at each.
- * The chance follows from the normal distribution. A steady error, such as an allowance that is
+ * times that. Joined from one end, all of it lands at the other. Joined from a matched middle
+ * outwards, each end gathers the errors of half a row only, which is half the variance:
+ * √2·sd(row)/√2 = sd(row) at each end, a little more than the truth since the middle itself is
+ * matched. (Not half of √2·sd(row): the halves err apart from each other.) The chance follows from the normal distribution. A steady error, such as an allowance that is
  * always scant, adds up straight and is not counted here.
  *
  * @param columns blocks in a row
@@ -38,7 +40,7 @@ export function predictMismatch(columns: number, trueness: Trueness): Mismatch {
   const variance = 4 * (columns - 1) * trueness.seam ** 2 + columns * trueness.cut ** 2;
   const rowDeviation = Math.sqrt(variance);
   const fromOneEnd = Math.SQRT2 * rowDeviation;
-  const fromCentre = fromOneEnd / 2;
+  const fromCentre = rowDeviation;
   return {
     rowDeviation,
     fromOneEnd,

@@ -50,7 +50,8 @@ const SENTENCES: Readonly<Record<FaultCode, (words: Words) => string>> = {
     `${name}${got && ` is ${got}, which`} is too small: it needs ${want}.`,
   'too-large': ({ name, got, want }) =>
     `${name}${got && ` is ${got}, which`} is too large: the most is ${want}.`,
-  'bad-name': ({ name, got, want }) => `${name} is ${got}: give ${want}.`,
+  'bad-name': ({ name, got, want }) =>
+    `${name} is ${got}, which cannot stand there: write ${want}.`,
   'not-a-length': ({ name, got }) =>
     `${name} is ${got}, which is no length: write it as 8.5, 8 1/2, 21.5 cm or 0.75 yd.`,
   'unclear-comma': ({ name, got }) =>
@@ -112,6 +113,7 @@ function sayReceived(code: FaultCode, received: Fault['received']): string {
   return typeof received === 'number' || REWORDED.has(code) ? `${received}` : quote(received);
 }
 
-function quote(text: string): string {
+function quote(sent: string): string {
+  const text = sent.replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/gu, '�');
   return text.length <= LONGEST_ECHO ? `"${text}"` : `"${text.slice(0, LONGEST_ECHO)}…"`;
 }

@@ -1,9 +1,10 @@
 import type { PlanAnswer } from '#core/contract.ts';
 import { drawQuilt } from '#core/drawing/draw-quilt.ts';
 import { writeSvg } from '#core/drawing/write-svg.ts';
-import { toMillimetres, writeLength } from '#core/length.ts';
+import { toMillimetres } from '#core/length.ts';
 import { planQuilt } from '#core/plan.ts';
 import { resolvePlan } from '#core/wish/resolve-plan.ts';
+import { writeLength } from '#core/write-length.ts';
 import { bindEndpoint } from '../http/bind-endpoint.ts';
 import { planSchema } from '../http/schemas/plan-schema.ts';
 

@@ -29,7 +29,10 @@ export const RULES: readonly Rule[] = [
   { room: 'client/look/', may: ['client/look/', ...LIT] },
   { room: 'client/data/', may: ['client/data/', CORE, 'valibot'] },
   { room: 'client/drawing/', may: ['client/drawing/', CORE, ...LIT] },
-  { room: 'client/fields/', may: ['client/fields/', 'client/drawing/', 'client/text/', CORE, ...LIT] },
+  {
+    room: 'client/fields/',
+    may: ['client/fields/', 'client/drawing/', 'client/text/', CORE, ...LIT],
+  },
   {
     room: 'client/elements/',
     may: [
@@ -45,7 +48,7 @@ export const RULES: readonly Rule[] = [
   },
   // The one address made up at run time: the lazily loaded bundle that stands beside this one.
   { room: 'client/embed.ts', may: ['client/elements/', COMPUTED] },
-  { room: 'client/build.ts', may: ['node:', 'esbuild'] },
+  { room: 'client/build.ts', may: ['client/look/', 'node:', 'esbuild'] },
 ];
 
 /** What is wrong with the imports of one file, a sentence each. */
@@ -74,7 +77,9 @@ function judgeImport(file: string, rule: Rule, one: Import): readonly string[] {
   return [
     ...(mayImport ? [] : [`${file} may not import ${isType ? 'types of ' : ''}${specifier}.`]),
     ...(isReexport ? [`${file} hands on what ${specifier} exports.`] : []),
-    ...(isPackage || specifier.endsWith('.ts') ? [] : [`${file} imports ${specifier} without .ts.`]),
+    ...(isPackage || specifier.endsWith('.ts')
+      ? []
+      : [`${file} imports ${specifier} without .ts.`]),
     ...(isPackage ? [] : judgeRoad(file, specifier, target)),
   ];
 }
@@ -84,7 +89,9 @@ function judgeRoad(file: string, specifier: string, target: string): readonly st
   if (!target.startsWith(CORE)) return [];
   const isInside = file.startsWith(CORE);
   if (isInside === specifier.startsWith('.')) return [];
-  return [`${file} reaches core by ${specifier}: ${isInside ? 'a relative path' : '#core/'} is right.`];
+  return [
+    `${file} reaches core by ${specifier}: ${isInside ? 'a relative path' : '#core/'} is right.`,
+  ];
 }
 
 /** The path in the project that a specifier means, or the specifier of a package itself. */

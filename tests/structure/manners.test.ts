@@ -1,10 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  DEFAULT_EXPORTS,
-  judgeFileName,
-  judgeManners,
-  LONG_FILES,
-} from './manners-rules.ts';
+import { DEFAULT_EXPORTS, judgeFileName, judgeManners, LONG_FILES } from './manners-rules.ts';
 import { listFiles, readText } from './source-tree.ts';
 
 const files = listFiles('{api,client,tests,demo-data}/**/*.ts');

@@ -2,37 +2,64 @@ import { countFitting } from '../block/count-whole.ts';
 import { faceOf } from '../block/size-block.ts';
 import { usableWidth } from '../cloth/usable-width.ts';
 import type { LayerInput, PlanInput } from '../contract.ts';
-import { roundTo, toMillimetres } from '../length.ts';
+import { MILLIMETRES, roundTo, toMillimetres } from '../length.ts';
 import type { Path } from '../outcome.ts';
 import { prewashRates } from '../wash/prewash-rates.ts';
-import type { Reading } from './reading.ts';
+import { isSound, type Reading } from './reading.ts';
+
+/** A cut size that has to do: where it was given, and where to say so when the seam eats it. */
+interface AskedCut {
+  readonly cut: number;
+  readonly at: Path;
+  readonly path: Path;
+}
 
 /**
- * Checks the block against its seam, its snips and every roll it is cut from.
+ * Checks the block against its seam, its snips and every roll it is cut from, as far as nothing was
+ * wrong with them before.
  * Faults: `seam-eats-face` (c − 2s must be above 0), `snips-reach-stitching` (depth must be below
  * the allowance), `roll-too-narrow` (a piece must fit across the usable width).
  * Cut sizes that nobody asked for by name are passed over in silence while one of them will do.
+ *
+ * @param places where each of `input.cuts` stood in the request; absent for the usual ones
  */
-export function checkBlock(reading: Reading, input: PlanInput, cutsGiven: boolean): void {
-  const { block, unit } = input;
-  if (block.snipDepth >= block.seam) {
-    reading.faults.push({
-      code: 'snips-reach-stitching',
-      path: ['block', 'snipDepth'],
-      expected: `${block.seam} ${unit}`,
-      received: `${block.snipDepth} ${unit}`,
-    });
+export function checkBlock(
+  reading: Reading,
+  input: PlanInput,
+  places: readonly number[] | undefined,
+): void {
+  checkSnips(reading, input);
+  for (const asked of listAsked(input, places)) {
+    if (!isSound(reading, asked.at, ['block', 'seam'])) continue;
+    if (hasFace(asked.cut, input.block.seam)) checkRolls(reading, input, asked.cut);
+    else reportFace(reading, input, asked);
   }
-  if (block.cut !== undefined) {
-    checkCut(reading, input, { cut: block.cut, path: ['block', 'seam'] });
-    return;
+}
+
+function listAsked(input: PlanInput, places: readonly number[] | undefined): readonly AskedCut[] {
+  const seam = ['block', 'seam'];
+  if (input.block.cut !== undefined) {
+    return [{ cut: input.block.cut, at: ['block', 'cut'], path: seam }];
   }
-  const cuts = cutsGiven ? input.cuts : input.cuts.slice(-1);
-  const smallest = usableCuts(input)[0];
-  if (smallest !== undefined && !cutsGiven) return;
-  for (const [index, cut] of cuts.entries()) {
-    checkCut(reading, input, { cut, path: cutsGiven ? ['cuts', index] : ['block', 'seam'] });
+  if (places === undefined) {
+    const largest = usableCuts(input).length > 0 ? [] : input.cuts.slice(-1);
+    return largest.map((cut) => ({ cut, at: ['cuts'], path: seam }));
   }
+  return input.cuts.map((cut, index) => {
+    const path = ['cuts', places[index] ?? index];
+    return { cut, at: path, path };
+  });
+}
+
+function checkSnips(reading: Reading, { block, unit }: PlanInput): void {
+  if (block.snipDepth < block.seam) return;
+  if (!isSound(reading, ['block', 'snipDepth'], ['block', 'seam'])) return;
+  reading.faults.push({
+    code: 'snips-reach-stitching',
+    path: ['block', 'snipDepth'],
+    expected: `${block.seam} ${unit}`,
+    received: `${block.snipDepth} ${unit}`,
+  });
 }
 
 /**
@@ -46,7 +73,7 @@ function isUsable(input: PlanInput, cut: number): boolean {
   return (
     hasFace(cut, input.block.seam) &&
     input.layers.every((layer) =>
-      narrowest(layer).every((roll) => fits(input, roll.width, cut, layer)),
+      listRolls(layer).every((roll) => fits(input, roll.width, cut, layer)),
     )
   );
 }
@@ -56,7 +83,7 @@ function hasFace(cut: number, seam: number): boolean {
 }
 
 /** Each width that the pieces of a layer are cut from, with the place where it was given. */
-function narrowest(layer: LayerInput): readonly { readonly width: number; readonly at: Path }[] {
+function listRolls(layer: LayerInput): readonly { readonly width: number; readonly at: Path }[] {
   return layer.prints.map((print, index) => ({
     width: print.width,
     at: print.width === layer.width ? ['width'] : ['prints', index, 'width'],
@@ -75,35 +102,27 @@ function fits(input: PlanInput, width: number, cut: number, layer: LayerInput): 
   return countFitting(usableOf(input, width, layer), toMillimetres(cut, input.unit)) > 0;
 }
 
-function checkCut(
-  reading: Reading,
-  input: PlanInput,
-  asked: { readonly cut: number; readonly path: Path },
-): void {
-  const { unit, block } = input;
-  const text = (value: number) => `${roundTo(value, 4)} ${unit}`;
-  if (!hasFace(asked.cut, block.seam)) {
-    reading.faults.push({
-      code: 'seam-eats-face',
-      path: asked.path,
-      expected: text(asked.cut / 2),
-      received: text(block.seam),
-    });
-    return;
-  }
-  const seen = new Set<string>();
+function reportFace(reading: Reading, { unit, block }: PlanInput, asked: AskedCut): void {
+  reading.faults.push({
+    code: 'seam-eats-face',
+    path: asked.path,
+    expected: `${roundTo(asked.cut / 2, 4)} ${unit}`,
+    received: `${roundTo(block.seam, 4)} ${unit}`,
+  });
+}
+
+function checkRolls(reading: Reading, input: PlanInput, cut: number): void {
+  const text = (value: number) => `${roundTo(value, 4)} ${input.unit}`;
   for (const [index, layer] of input.layers.entries()) {
-    for (const roll of narrowest(layer)) {
-      const path = ['layers', index, ...roll.at];
-      if (fits(input, roll.width, asked.cut, layer) || seen.has(path.join())) continue;
-      seen.add(path.join());
+    if (!isSound(reading, ['layers', index])) continue;
+    const narrow = listRolls(layer).filter((roll) => !fits(input, roll.width, cut, layer));
+    for (const roll of new Map(narrow.map((roll) => [roll.at.join(), roll])).values()) {
+      const usable = Math.max(0, usableOf(input, roll.width, layer)) / MILLIMETRES[input.unit];
       reading.faults.push({
         code: 'roll-too-narrow',
-        path,
-        expected: text(asked.cut),
-        received: text(
-          Math.max(0, usableOf(input, roll.width, layer)) / (unit === 'in' ? 25.4 : 10),
-        ),
+        path: ['layers', index, ...roll.at],
+        expected: text(cut),
+        received: text(usable),
       });
     }
   }

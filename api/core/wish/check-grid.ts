@@ -1,23 +1,28 @@
 import { isQuilt, proposeGrids } from '../block/propose-grids.ts';
 import type { PlanInput } from '../contract.ts';
-import { toMillimetres } from '../length.ts';
-import { SIZE_LIMITS } from '../limits.ts';
+import { fromMillimetres, toMillimetres } from '../length.ts';
+import { LENGTH_LIMITS, NUMBER_LIMITS, SIZE_LIMITS } from '../limits.ts';
 import { shrinkQuilt } from '../wash/shrink-quilt.ts';
 import { sewFor } from '../wash/size-washed.ts';
 import { usableCuts } from './check-block.ts';
-import type { Reading } from './reading.ts';
+import { isSound, type Reading } from './reading.ts';
 import { findWish } from './resolve-target.ts';
 
 /**
- * Checks the number of blocks: within the greatest quilt (`quilt-too-large`), and equal to what the
- * counts of the prints come to where they were given (`counts-do-not-sum`), which needs the grid.
+ * Checks the number of blocks: within the greatest quilt (`quilt-too-large`), as far as nothing was
+ * wrong with what it hangs on, and equal to what the counts of the prints come to where they were
+ * given (`counts-do-not-sum`), which needs the grid.
  */
 export function checkGrid(reading: Reading, input: PlanInput): void {
   const { target } = input;
+  const canJudge = isSound(reading, ['target'], ['block'], ['cuts'], ['layers']);
   const blocks = 'columns' in target ? target.columns * target.rows : undefined;
   checkCounts(reading, input, blocks);
-  if (hasGrid(input)) return;
-  const expected = `at most ${SIZE_LIMITS.blocks} blocks, 100 columns, 100 rows and 6 m a side`;
+  if (!canJudge || hasGrid(input)) return;
+  const side = Math.floor(fromMillimetres(LENGTH_LIMITS.quiltSide.most, input.unit));
+  const { columns, rows } = NUMBER_LIMITS;
+  const counts = `${SIZE_LIMITS.blocks} blocks, ${columns.most} columns, ${rows.most} rows`;
+  const expected = `at most ${counts} and ${side} ${input.unit} a side`;
   reading.faults.push({ code: 'quilt-too-large', path: ['target'], expected });
 }
 

@@ -27,7 +27,7 @@ export interface LengthField {
   readonly limit: LengthLimit;
   /** In the unit of the request. Without it the field stands in the query whatever it is. */
   readonly fallback?: number;
-  /** Told as an assumption when the fallback is used. */
+  /** Told as an assumption where the value is the fallback. */
   readonly why?: string;
   readonly source?: string;
 }
@@ -60,6 +60,9 @@ export function startReading(unit: Unit | undefined): Reading {
 /**
  * Reads one length: written form, range, default. Faults gather in the reading.
  *
+ * A default is told as an assumption whether it was left out or spelt out: both have one canonical
+ * query, and so must have one answer.
+ *
  * @returns the length in the unit of the request, to 9 decimals, so that the canonical query
  * says exactly what was reckoned with; the fallback where it was absent or wrong
  */
@@ -74,7 +77,8 @@ export function readLengthField(reading: Reading, field: LengthField): number {
   const value = fromMillimetres(read.value, reading.unit, 9);
   const fault = checkRange(reading.unit, value, field);
   if (fault !== undefined) reading.faults.push(fault);
-  if (value !== fallback) keep(reading, path, value);
+  if (value === fallback) return assume(reading, field, value);
+  keep(reading, path, value);
   return value;
 }
 
@@ -94,7 +98,7 @@ function checkRange(unit: Unit, value: number, field: LengthField): Fault | unde
 }
 
 /**
- * Reads one field that is not a length: fills the default, or keeps what differs from it.
+ * Reads one field that is not a length: fills and tells the default, or keeps what differs from it.
  * Its shape and range were checked before.
  */
 export function readPlain<T extends number | boolean | string>(
@@ -102,9 +106,9 @@ export function readPlain<T extends number | boolean | string>(
   field: PlainField<T>,
 ): T {
   const { path, given, fallback } = field;
-  if (given === undefined) return assume(reading, field, fallback);
-  const value = (typeof given === 'number' ? roundTo(given, 9) : given) as T;
-  if (value !== fallback) keep(reading, path, value);
+  const value = (typeof given === 'number' ? roundTo(given, 9) : (given ?? fallback)) as T;
+  if (value === fallback) return assume(reading, field, fallback);
+  keep(reading, path, value);
   return value;
 }
 
@@ -118,6 +122,20 @@ function assume<T extends number | boolean | string>(
     reading.assumptions.push({ path: field.path.join('.'), value, why: field.why, source });
   }
   return value;
+}
+
+/**
+ * Whether nothing was found wrong at any of the given places or inside them, so that a rule between
+ * them can be judged.
+ *
+ * @example
+ * isSound({ ...startReading('in'), faults: [{ code: 'empty', path: ['block', 'cut'] }] }, ['block', 'seam']) // => true
+ * isSound({ ...startReading('in'), faults: [{ code: 'empty', path: ['block', 'cut'] }] }, ['block']) // => false
+ */
+export function isSound(reading: Pick<Reading, 'faults'>, ...places: readonly Path[]): boolean {
+  return !reading.faults.some(({ path }) =>
+    places.some((place) => place.every((key, depth) => path[depth] === key)),
+  );
 }
 
 /** Puts a field into the canonical query. */

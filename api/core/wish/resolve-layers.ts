@@ -1,7 +1,9 @@
-import type { Layer, LayerInput, Role } from '../contract.ts';
+import type { Assumption, Layer, LayerInput, Role } from '../contract.ts';
+import { roundTo } from '../length.ts';
 import { SOURCES } from '../sources.ts';
 import { DEFAULT_LAYERS, DEFAULTS } from '../tables/defaults.ts';
-import { findFabric } from '../tables/fabrics.ts';
+import { type Fabric, findFabric } from '../tables/fabrics.ts';
+import { isMeasured } from '../wash/shrink-quilt.ts';
 import { keep, type Reading, readLengthField, readPlain } from './reading.ts';
 import { resolvePrints } from './resolve-prints.ts';
 
@@ -20,18 +22,21 @@ export function resolveLayers(
   layers: readonly Layer[] | undefined,
 ): readonly LayerInput[] {
   const given = layers ?? DEFAULT_LAYERS;
-  if (layers === undefined) {
-    const why = 'A cotton print on flannel';
-    const value = 'quilting-cotton, flannel';
-    reading.assumptions.push({ path: 'layers', value, why, source: SOURCES.practice });
-  }
-  const own: Reading = { ...reading, kept: [] };
+  const own: Reading = { ...reading, kept: [], assumptions: [] };
   const resolved = given.map((layer, index) => resolveLayer(own, layer, index));
   checkRoles(reading, given);
   const isClassic =
     given.length === DEFAULT_LAYERS.length &&
     given.every((layer, index) => layer.role === DEFAULT_LAYERS[index]?.role);
-  if (own.kept.length === 0 && isClassic) return resolved;
+  if (own.kept.length === 0 && isClassic) {
+    const why = 'A cotton print on flannel';
+    const value = 'quilting-cotton, flannel';
+    reading.assumptions.push({ path: 'layers', value, why, source: SOURCES.practice });
+    const isInside = ({ path }: Assumption) => !path.endsWith('.fabric');
+    reading.assumptions.push(...own.assumptions.filter(isInside));
+    return resolved;
+  }
+  reading.assumptions.push(...own.assumptions);
   for (const [index, layer] of given.entries()) {
     keep(reading, ['layers', index, 'role'], layer.role);
     reading.kept.push(...own.kept.filter(([key]) => key.startsWith(`layers.${index}.`)));
@@ -53,6 +58,7 @@ function resolveLayer(reading: Reading, layer: Layer, index: number): LayerInput
     path: at('fabric'),
     given: layer.fabric,
     fallback: USUAL_FABRIC[layer.role],
+    why: `Usual for the ${layer.role}`,
   });
   const row = findFabric(fabric);
   const defaults = DEFAULTS[reading.unit];
@@ -71,7 +77,7 @@ function resolveLayer(reading: Reading, layer: Layer, index: number): LayerInput
     why: `Cut away at each edge of the ${layer.role}`,
   });
   const prints = resolvePrints(reading, layer, { index, width });
-  const shrink = resolveShrink(reading, layer, index);
+  const shrink = resolveShrink(reading, layer, { index, fabric: row });
   const number = (name: 'gsm' | 'thickness') =>
     readPlain(reading, {
       path: at(name),
@@ -99,33 +105,37 @@ function resolveLayer(reading: Reading, layer: Layer, index: number): LayerInput
   };
 }
 
+/**
+ * Reads what a layer shrinks by, or takes it from the table of fabrics. Both rates stand in the query
+ * or neither, since a request gives them together; a wash count without rates says nothing, since the
+ * table speaks of the first wash.
+ */
 function resolveShrink(
   reading: Reading,
   layer: Layer,
-  index: number,
+  place: { readonly index: number; readonly fabric: Fabric },
 ): Pick<LayerInput, 'shrink' | 'shrinkWashes'> {
-  const fabric = findFabric(layer.fabric ?? USUAL_FABRIC[layer.role]);
-  const rate = (name: 'length' | 'width') =>
-    readPlain(reading, {
-      path: ['layers', index, 'shrink', name],
-      given: layer.shrink?.[name],
-      fallback: fabric[name].usual,
-      why: `${fabric.name} shrinks ${fabric[name].low} to ${fabric[name].high} % at the first wash, ${name === 'length' ? 'along' : 'across'} the roll`,
-      source: fabric.source,
-    });
-  const before = reading.kept.length;
-  const length = rate('length');
-  const width = rate('width');
-  // Both rates stand in the query or neither, since a request gives them together.
-  if (reading.kept.length !== before) {
-    reading.kept.length = before;
-    keep(reading, ['layers', index, 'shrink', 'length'], length);
-    keep(reading, ['layers', index, 'shrink', 'width'], width);
+  const { index, fabric } = place;
+  const { length = fabric.length.usual, width = fabric.width.usual } = layer.shrink ?? {};
+  const shrink = { length: roundTo(length, 9), width: roundTo(width, 9) };
+  const shrinkWashes = layer.shrink === undefined ? 1 : (layer.shrinkWashes ?? 1);
+  const at = (name: string) => ['layers', index, name];
+  if (isMeasured({ shrink, shrinkWashes }, fabric)) {
+    keep(reading, [...at('shrink'), 'length'], shrink.length);
+    keep(reading, [...at('shrink'), 'width'], shrink.width);
+    const why = 'The shrink was measured after the first wash';
+    readPlain(reading, { path: at('shrinkWashes'), given: shrinkWashes, fallback: 1, why });
+  } else {
+    for (const name of ['length', 'width'] as const) {
+      const { low, usual, high } = fabric[name];
+      const way = name === 'length' ? 'along' : 'across';
+      reading.assumptions.push({
+        path: [...at('shrink'), name].join('.'),
+        value: usual,
+        why: `${fabric.name} shrinks ${low} to ${high} % at the first wash, ${way} the roll`,
+        source: fabric.source,
+      });
+    }
   }
-  const shrinkWashes = readPlain(reading, {
-    path: ['layers', index, 'shrinkWashes'],
-    given: layer.shrinkWashes,
-    fallback: 1,
-  });
-  return { shrink: { length, width }, shrinkWashes };
+  return { shrink, shrinkWashes };
 }

@@ -1,18 +1,11 @@
-import type { Length, PlanInput, PlanRequest } from '../contract.ts';
+import type { PlanInput, PlanRequest } from '../contract.ts';
 import { fail, type Outcome, succeed } from '../outcome.ts';
 import { SOURCES } from '../sources.ts';
-import { DEFAULTS, SPARE, WASHES } from '../tables/defaults.ts';
+import { SPARE, WASHES } from '../tables/defaults.ts';
 import { checkBlock } from './check-block.ts';
 import { checkGrid } from './check-grid.ts';
-import {
-  keep,
-  type Reading,
-  type Resolved,
-  readLengthField,
-  readPlain,
-  startReading,
-  writeQuery,
-} from './reading.ts';
+import { type Reading, type Resolved, readPlain, startReading, writeQuery } from './reading.ts';
+import { resolveBlock, resolveCuts } from './resolve-block.ts';
 import { resolveLayers } from './resolve-layers.ts';
 import { resolvePace, resolveStitch, resolveTolerance } from './resolve-sewing.ts';
 import { resolveTarget } from './resolve-target.ts';
@@ -28,7 +21,7 @@ export function resolvePlan(request: PlanRequest): Outcome<Resolved<PlanInput>> 
   const reading = startReading(request.unit);
   const target = resolveTarget(reading, request.target);
   const block = resolveBlock(reading, request);
-  const cuts = resolveCuts(reading, request.cuts);
+  const { cuts, places } = resolveCuts(reading, request.cuts);
   const layers = resolveLayers(reading, request.layers);
   const input: PlanInput = {
     unit: reading.unit,
@@ -46,62 +39,14 @@ export function resolvePlan(request: PlanRequest): Outcome<Resolved<PlanInput>> 
       fallback: false,
     }),
   };
-  if (reading.faults.length === 0) checkBlock(reading, input, request.cuts !== undefined);
-  if (reading.faults.length === 0) checkGrid(reading, input);
+  checkBlock(reading, input, places);
+  checkGrid(reading, input);
   if (reading.faults.length > 0) return fail(reading.faults);
   return succeed({
     input,
     assumptions: reading.assumptions,
     query: writeQuery(reading.kept),
   });
-}
-
-function resolveBlock(reading: Reading, request: PlanRequest): PlanInput['block'] {
-  const defaults = DEFAULTS[reading.unit];
-  const given = request.block ?? {};
-  const field = (name: 'seam' | 'snipDepth' | 'snipPitch', why: string) =>
-    readLengthField(reading, {
-      path: ['block', name],
-      given: given[name],
-      limit: name,
-      fallback: defaults[name],
-      why,
-    });
-  // With the grid given there is nothing to choose a cut size by, so it has a default of its own.
-  const needsCut = given.cut !== undefined || 'columns' in request.target;
-  const cut = needsCut
-    ? {
-        cut: readLengthField(reading, {
-          path: ['block', 'cut'],
-          given: given.cut,
-          limit: 'cut',
-          ...('columns' in request.target && {
-            fallback: defaults.cut,
-            why: 'A handy block where only the grid is given',
-          }),
-        }),
-      }
-    : {};
-  return {
-    ...cut,
-    seam: field('seam', 'A wide allowance makes full fringe and forgives snips'),
-    snipDepth: field('snipDepth', 'Half the allowance stays between snip and stitching'),
-    snipPitch: field('snipPitch', 'Close enough to bloom, far enough apart to be quick'),
-  };
-}
-
-function resolveCuts(reading: Reading, cuts: readonly Length[] | undefined): readonly number[] {
-  const usual = DEFAULTS[reading.unit].cuts;
-  if (cuts === undefined) return usual;
-  const own: Reading = { ...reading, kept: [] };
-  const read = cuts.map((given, index) =>
-    readLengthField(own, { path: ['cuts', index], given, limit: 'cut' }),
-  );
-  const distinct = [...new Set(read)].toSorted((one, other) => one - other);
-  if (distinct.join() !== usual.join()) {
-    for (const [index, cut] of distinct.entries()) keep(reading, ['cuts', index], cut);
-  }
-  return distinct;
 }
 
 function resolveManner(

@@ -18,26 +18,27 @@ export function resolvePrints(
 ): readonly PrintInput[] {
   const path = ['layers', place.index, 'prints'];
   const usual = layer.role === 'top' ? PRINTS : 1;
-  if (layer.prints === undefined && layer.role === 'top') {
-    const why = 'Four prints: the fewest that can be laid so that none touches its like';
-    reading.assumptions.push({ path: path.join('.'), value: usual, why, source: SOURCES.model });
-  }
   const listed = typeof layer.prints === 'object' ? layer.prints : undefined;
   const count = typeof layer.prints === 'number' ? layer.prints : usual;
-  const own: Reading = { ...reading, kept: [] };
+  const own: Reading = { ...reading, kept: [], assumptions: [] };
   const given: readonly Print[] = listed ?? letterPrints(count);
   const prints = given.map((print, at) =>
     resolvePrint(own, print, { path: [...path, at], ...place }),
   );
-  checkPrints(reading, given, path);
+  checkPrints(reading, prints, path);
   const isLettered = own.kept.length === 0 && given.every((print, at) => print.id === letterOf(at));
   if (!isLettered) {
+    reading.assumptions.push(...own.assumptions);
     for (const [at, print] of given.entries()) {
       keep(reading, [...path, at, 'id'], print.id);
       const prefix = `${[...path, at].join('.')}.`;
       reading.kept.push(...own.kept.filter(([key]) => key.startsWith(prefix)));
     }
   } else if (given.length !== usual) keep(reading, path, given.length);
+  else if (layer.role === 'top') {
+    const why = 'Four prints: the fewest that can be laid so that none touches its like';
+    reading.assumptions.push({ path: path.join('.'), value: usual, why, source: SOURCES.model });
+  }
   return prints;
 }
 
@@ -55,7 +56,14 @@ function resolvePrint(
   };
   const share =
     print.count === undefined
-      ? { share: readPlain(reading, { path: at('share'), given: print.share, fallback: 1 }) }
+      ? {
+          share: readPlain(reading, {
+            path: at('share'),
+            given: print.share,
+            fallback: 1,
+            why: `Weight of ${print.id} among the prints`,
+          }),
+        }
       : optional('count', print.count);
   return {
     id: print.id,
@@ -72,13 +80,13 @@ function resolvePrint(
       fallback: place.width,
     }),
     ...optional('value', print.value),
-    ...optional('color', print.color),
+    ...optional('color', print.color?.toLowerCase()),
   };
 }
 
 function checkPrints(
   reading: Reading,
-  prints: readonly Print[],
+  prints: readonly PrintInput[],
   path: readonly (string | number)[],
 ): void {
   const seen = new Set<string>();

@@ -1,4 +1,5 @@
 import type { Pace, PlanInput, PlanRequest } from '../contract.ts';
+import { roundTo } from '../length.ts';
 import { BORDER_PASSES, DEFAULTS } from '../tables/defaults.ts';
 import { PACES } from '../tables/paces.ts';
 import { keep, type Reading, readLengthField, readPlain } from './reading.ts';
@@ -40,8 +41,9 @@ export function resolveStitch(
     bobbin: length('bobbin', { limit: 'bobbin', why: 'Thread wound on one bobbin' }),
   };
   if (given.ratio === undefined) return plain;
-  keep(reading, ['stitch', 'ratio'], given.ratio);
-  return { ...plain, ratio: given.ratio };
+  const ratio = roundTo(given.ratio, 9);
+  keep(reading, ['stitch', 'ratio'], ratio);
+  return { ...plain, ratio };
 }
 
 /** Reads how fast somebody works; minutes. */

@@ -1,6 +1,10 @@
 import type { Pair, Swatch, WashInput, WashRequest } from '../contract.ts';
+import { roundTo } from '../length.ts';
 import { fail, type Outcome, succeed } from '../outcome.ts';
+import { SOURCES } from '../sources.ts';
+import { FABRICS } from '../tables/fabrics.ts';
 import {
+  isSound,
   keep,
   type Reading,
   type Resolved,
@@ -14,9 +18,12 @@ import { resolveLayers } from './resolve-layers.ts';
 /** Wash counts shown when none were asked for. */
 const USUAL_WASHES: readonly number[] = [1, 3, 5, 10];
 
+/** Names of swatches that mean something here: a fabric of the table, or a quilted test block. */
+const KNOWN_NAMES: ReadonlySet<string> = new Set(['sandwich', ...FABRICS.map(({ name }) => name)]);
+
 /**
- * Understands a wish for wash and shrinkage. Refuses a swatch that came out more than twice as long
- * as it went in (`after-unlikely`): that is a slip of the pen or of the unit.
+ * Understands a wish for wash and shrinkage. Refuses a swatch that came out more than twice or less
+ * than half as long as it went in (`after-unlikely`): that is a slip of the pen or of the unit.
  *
  * @returns as `resolvePlan` does
  */
@@ -63,24 +70,36 @@ function resolveSwatch(
   const at = (name: string) => ['swatches', index, name];
   const fabric = readPlain(reading, {
     path: at('fabric'),
-    given: swatch.fabric,
+    given: swatch.fabric === undefined ? undefined : readName(swatch.fabric),
     fallback: 'cloth',
+    why: 'A swatch without the name of a fabric tells of itself, not of a layer of the quilt',
   });
   keep(reading, at('direction'), swatch.direction);
   const side = (name: 'before' | 'after') =>
     readLengthField(reading, { path: at(name), given: swatch[name], limit: 'benchmark' });
   const before = side('before');
   const after = side('after');
-  if (before > 0 && after > 2 * before) {
+  if (isSound(reading, at('before'), at('after')) && (after > 2 * before || after < before / 2)) {
     reading.faults.push({
       code: 'after-unlikely',
       path: at('after'),
-      expected: `${2 * before} ${reading.unit}`,
+      expected: `${roundTo(before / 2, 4)} to ${roundTo(2 * before, 4)} ${reading.unit}`,
       received: `${after} ${reading.unit}`,
     });
   }
-  const washes = readPlain(reading, { path: at('washes'), given: swatch.washes, fallback: 1 });
+  const washes = readPlain(reading, {
+    path: at('washes'),
+    given: swatch.washes,
+    fallback: 1,
+    why: 'The swatch was measured after one wash',
+  });
   return { fabric, direction: swatch.direction, before, after, washes };
+}
+
+/** The name as given, or the name of the table that it spells in its own way. */
+function readName(name: string): string {
+  const known = name.trim().toLowerCase().replace(/\s+/g, '-');
+  return KNOWN_NAMES.has(known) ? known : name;
 }
 
 function resolvePair(
@@ -95,10 +114,13 @@ function resolvePair(
 }
 
 function resolveWashes(reading: Reading, given: readonly number[] | undefined): readonly number[] {
-  if (given === undefined) return USUAL_WASHES;
-  const distinct = [...new Set(given)];
-  if (distinct.join() !== USUAL_WASHES.join()) {
-    for (const [index, washes] of distinct.entries()) keep(reading, ['washes', index], washes);
+  const distinct = [...new Set(given ?? USUAL_WASHES)];
+  if (distinct.join() === USUAL_WASHES.join()) {
+    const why = 'Wash counts to tell of; what to sew for a wanted size goes by the first';
+    const value = USUAL_WASHES.join(', ');
+    reading.assumptions.push({ path: 'washes', value, why, source: SOURCES.practice });
+    return distinct;
   }
+  for (const [index, washes] of distinct.entries()) keep(reading, ['washes', index], washes);
   return distinct;
 }

@@ -33,7 +33,10 @@ export function predictWash(resolved: Resolved<WashInput>): WashAnswer {
     sizes: input.sewn === undefined ? [] : shrinks.map((shrink) => sizeAfter(input, shrink)),
     ...(input.wanted !== undefined && { sewFor: sizeToSew(input, first) }),
     pull,
-    prewash: adviseOnPrewash(pull),
+    prewash: adviseOnPrewash(
+      pull,
+      input.layers.map((layer) => layer.prewashed),
+    ),
     input,
     assumptions,
     cautions: [...(first.isMeasured ? [] : [unmeasuredShrink()]), dryerLint()],

@@ -1,6 +1,9 @@
 import type { Derivation } from '../contract.ts';
 import { fromMillimetres, roundTo } from '../length.ts';
 import { SOURCES } from '../sources.ts';
+import { DEFAULTS } from '../tables/defaults.ts';
+import { findSize } from '../tables/sizes.ts';
+import { derive } from './derive.ts';
 import { explainCloth } from './explain-cloth.ts';
 import { explainSewing } from './explain-sewing.ts';
 import { explainShrink } from './explain-shrink.ts';
@@ -73,6 +76,9 @@ function explainSize({ input, plan, figures }: Explained): readonly Derivation[]
       { size: inUnit(fitted.height), wish: wish.height },
       figures.fit.height,
     ),
+    ...explainWish({ input, figures }),
+    say('bulk.seamLayers', '2 * layers', { layers: plan.layers }, figures.bulk.seamLayers),
+    say('bulk.crossingLayers', '4 * layers', { layers: plan.layers }, figures.bulk.crossingLayers),
     {
       path: 'bulk.crossingThickness',
       formula: '4 * thickness',
@@ -81,4 +87,46 @@ function explainSize({ input, plan, figures }: Explained): readonly Derivation[]
       source: SOURCES.practice,
     },
   ];
+}
+
+/** The size of a quilt for a bed: the mattress and the cloth that hangs down from it. */
+function explainWish({
+  input,
+  figures,
+}: Pick<Explained, 'input' | 'figures'>): readonly Derivation[] {
+  const hang = findDrops(input);
+  if (hang === undefined) return [];
+  const { wish } = figures;
+  return [
+    derive('wish.width', hang.source, [
+      'mattress + 2 * drop',
+      { mattress: hang.width, drop: hang.drop },
+      wish.width,
+    ]),
+    derive('wish.height', hang.source, [
+      'mattress + footDrop',
+      { mattress: hang.length, footDrop: hang.footDrop },
+      wish.height,
+    ]),
+  ];
+}
+
+interface Drops {
+  readonly width: number;
+  readonly length: number;
+  readonly drop: number;
+  readonly footDrop: number;
+  readonly source: string;
+}
+
+/** The mattress and its drops in the caller's unit, where the wish is for a bed. */
+function findDrops({ target, unit }: Explained['input']): Drops | undefined {
+  if ('bed' in target) return { ...target.bed, source: SOURCES.practice };
+  if (!('size' in target)) return undefined;
+  const row = findSize(target.size, target.region);
+  if (row?.kind !== 'bed') return undefined;
+  const { drop } = DEFAULTS[unit];
+  const width = fromMillimetres(row.width, unit, 9);
+  const length = fromMillimetres(row.height, unit, 9);
+  return { width, length, drop, footDrop: drop, source: row.source };
 }

@@ -4,6 +4,7 @@ import { GRAMS, massUnit } from '../mass.ts';
 import { SOURCES } from '../sources.ts';
 import { RETAINED_WATER } from '../tables/defaults.ts';
 import { derive } from './derive.ts';
+import { explainTime } from './explain-time.ts';
 import type { Explained } from './explained.ts';
 
 /**
@@ -14,7 +15,7 @@ export function explainSewing(explained: Explained): readonly Derivation[] {
     ...explainFringe(explained),
     ...explainWeight(explained),
     ...explainEnds(explained),
-    explainTime(explained),
+    ...explainTime(explained),
   ];
 }
 
@@ -45,6 +46,11 @@ function explainFringe({ input, plan, figures }: Explained): readonly Derivation
       'snips * minutes',
       { snips: fringe.snips, minutes },
       fringe.minutes,
+    ]),
+    derive('fringe.minutesJoined', counting, [
+      'snips * minutes',
+      { snips: fringe.snipsJoined, minutes },
+      fringe.minutesJoined,
     ]),
   ];
 }
@@ -91,10 +97,4 @@ function explainEnds({ input, plan, figures }: Explained): readonly Derivation[]
     // √2 for two rows that differ, √½ for half of each row.
     derive('mismatch.perEndFromCentre', source, [row, numbers, mismatch.perEndFromCentre]),
   ];
-}
-
-function explainTime({ figures }: Explained): Derivation {
-  const { total, ...stages } = figures.time;
-  const formula = Object.keys(stages).join(' + ');
-  return derive('time.total', SOURCES.practice, [formula, stages, total]);
 }

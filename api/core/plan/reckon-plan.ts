@@ -79,7 +79,7 @@ export function reckonPlan(spec: PlanSpec): Plan {
     high: washedSize(sewn, shrinks.least),
     wish,
     fit: chosen.fit,
-    options: keepUnbeaten(candidates),
+    options: listOptions(candidates, chosen),
     chosen,
     cloth,
     thread,
@@ -118,6 +118,12 @@ function choosePlan(
   const candidates = listCandidates(spec, spec.wish, shrink);
   const own = candidates.filter((other) => spec.cut === undefined || other.cut === spec.cut);
   return { wish: spec.wish, candidates, chosen: chooseHandiest(own) };
+}
+
+/** What no other beats, and the chosen plan even where the size or grid asked for is beaten. */
+function listOptions(candidates: readonly Candidate[], chosen: Candidate): readonly Candidate[] {
+  const unbeaten = keepUnbeaten(candidates);
+  return candidates.filter((one) => unbeaten.includes(one) || isSame(one, chosen));
 }
 
 /**

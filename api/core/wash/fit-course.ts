@@ -15,9 +15,28 @@ export interface FittedCourse extends ShrinkCourse {
 }
 
 /**
+ * What cloth may tend to: no cloth grows to more than twice its length or shrinks to less than a
+ * tenth of it, whatever a line through two doubtful points would say. Own judgement, no source.
+ */
+const LIMIT_RANGE = { least: -1, most: 0.9 } as const;
+
+/**
+ * Keeps the limit of a course within what cloth can do.
+ *
+ * @param limit fraction
+ *
+ * @example
+ * clampLimit(4) // => 0.9
+ */
+export function clampLimit(limit: number): number {
+  return Math.min(LIMIT_RANGE.most, Math.max(LIMIT_RANGE.least, limit));
+}
+
+/**
  * The course k(n) = k∞·(1 − rⁿ) that lies nearest to measured points: least squares, weighted by
- * specimens, with r searched in (0, 0.95) and k∞ in closed form for each r. With one wash count the
- * course passes through the point with the rate of the fabric table.
+ * specimens, with r searched in (0, 0.95) and k∞ in closed form for each r, kept within
+ * `LIMIT_RANGE`. With one wash count the course passes through the point with the rate of the fabric
+ * table.
  * Own model, checked against published series of repeated laundering.
  *
  * @param points at least one, wash counts distinct
@@ -29,7 +48,10 @@ export interface FittedCourse extends ShrinkCourse {
 export function fitCourse(points: readonly CoursePoint[], usualRate: number): FittedCourse {
   const [first, ...rest] = points;
   if (first === undefined) throw new Error('A course needs at least one point');
-  if (rest.length === 0) return courseThrough(first.shrink, first.washes, usualRate);
+  if (rest.length === 0) {
+    const { limit, rate } = courseThrough(first.shrink, first.washes, usualRate);
+    return { limit: clampLimit(limit), rate };
+  }
   const rate = searchRate(points);
   const course = { limit: bestLimit(points, rate), rate };
   const weight = points.reduce((sum, point) => sum + point.weight, 0);
@@ -45,7 +67,8 @@ function bestLimit(points: readonly CoursePoint[], rate: number): number {
     above += weight * shrink * reached;
     below += weight * reached * reached;
   }
-  return above / below;
+  // The error is a parabola in the limit, so the nearest end is the best within the range.
+  return clampLimit(above / below);
 }
 
 function squaredError(points: readonly CoursePoint[], course: ShrinkCourse): number {

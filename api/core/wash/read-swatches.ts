@@ -1,8 +1,8 @@
 import type { WashInput } from '../contract.ts';
 import { FABRICS } from '../tables/fabrics.ts';
-import { type FittedCourse, fitCourse } from './fit-course.ts';
+import { clampLimit, type FittedCourse, fitCourse } from './fit-course.ts';
 import { dimensionalChange, type MeasuredChange, measureChange } from './measure-change.ts';
-import type { CourseRange } from './shrink-quilt.ts';
+import { type CourseRange, READING } from './shrink-quilt.ts';
 
 export type Direction = 'length' | 'width';
 type SwatchInput = WashInput['swatches'][number];
@@ -21,8 +21,7 @@ export interface SwatchCourse {
   readonly direction: Direction;
   readonly course: FittedCourse;
   readonly groups: readonly SwatchGroup[];
-  /** Absent where no wash count had two specimens, so that nothing is known of the spread. */
-  readonly range?: CourseRange;
+  readonly range: CourseRange;
 }
 
 /** Share left after each wash for a cloth that the table does not know. */
@@ -59,7 +58,9 @@ export function groupSwatches(
 
 /**
  * Fits a course over washes to the groups of each cloth and direction. The ends of the interval
- * for one new piece, at the wash count with the most specimens, scale the whole course.
+ * for one new piece, at the wash count with the most specimens, scale the whole course. Where no wash
+ * count had two specimens nothing is known of their spread: then the reading of the ruler, or the
+ * error of the fit where that is greater, stands in for it, as it does for a rate given by hand.
  */
 export function fitCourses(groups: readonly SwatchGroup[]): readonly SwatchCourse[] {
   const cloths = Map.groupBy(groups, (group) => `${group.direction} ${group.fabric}`);
@@ -73,20 +74,21 @@ export function fitCourses(groups: readonly SwatchGroup[]): readonly SwatchCours
     }));
     const rate = FABRICS.find((row) => row.name === fabric)?.rate ?? USUAL_RATE;
     const course = fitCourse(points, rate);
-    const range = rangeOf(course, cloth);
-    return { fabric, direction, course, groups: cloth, ...(range && { range }) };
+    return { fabric, direction, course, groups: cloth, range: rangeOf(course, cloth) };
   });
 }
 
-function rangeOf(course: FittedCourse, groups: readonly SwatchGroup[]): CourseRange | undefined {
-  const spread = groups.filter((group) => group.next !== undefined);
-  const best = spread.toSorted((one, other) => other.n - one.n)[0];
-  if (best?.next === undefined) return undefined;
-  const half = (best.next.high - best.next.low) / 200;
-  const scaled = half / (1 - course.rate ** best.washes);
+function rangeOf(course: FittedCourse, groups: readonly SwatchGroup[]): CourseRange {
+  const best = groups.toSorted((one, other) => other.n - one.n)[0];
+  const half =
+    best?.next === undefined
+      ? Math.max(READING, course.error ?? 0)
+      : (best.next.high - best.next.low) / 200;
+  const scaled = half / (1 - course.rate ** (best?.washes ?? 1));
+  const around = (limit: number) => ({ rate: course.rate, limit: clampLimit(limit) });
   return {
-    low: { rate: course.rate, limit: course.limit - scaled },
-    usual: { rate: course.rate, limit: course.limit },
-    high: { rate: course.rate, limit: course.limit + scaled },
+    low: around(course.limit - scaled),
+    usual: around(course.limit),
+    high: around(course.limit + scaled),
   };
 }

@@ -1,6 +1,6 @@
 import type { Grain, LayerInput } from '../contract.ts';
 import { type Fabric, findFabric } from '../tables/fabrics.ts';
-import { courseThrough, type ShrinkCourse, shrinkLeft } from './follow-course.ts';
+import { courseThrough, type ShrinkCourse, shrinkAfter, shrinkLeft } from './follow-course.ts';
 import { settleSandwich, type WashLayer } from './settle-sandwich.ts';
 
 /** The courses that swatches of a cloth allow: the likeliest, and the ends of its interval. */
@@ -28,13 +28,21 @@ export interface ShrinkRequest {
   readonly layers: readonly WashedLayer[];
   readonly grain: Grain;
   readonly washes: number;
+  /** Courses of a quilted test block, which beat what the layers make one expect. */
+  readonly sandwich?: SandwichCourses;
+}
+
+/** What a quilted test block says along and across its cloth. */
+export interface SandwichCourses {
+  readonly length?: CourseRange;
+  readonly width?: CourseRange;
 }
 
 /**
  * What an eighth of an inch on ten inches is worth: a rate that somebody measured is not known
  * closer than this, as a fraction.
  */
-const READING = 0.00625;
+export const READING = 0.00625;
 
 /**
  * How far a whole quilt shrinks in its first n washes, with the least and the most to expect.
@@ -44,6 +52,7 @@ const READING = 0.00625;
  * width that across it; with every other block turned both take the mean of the two. The doubt:
  * least is the weighted mean of the layers' lowest rates, most the greatest of their highest.
  * A layer whose rates differ from the table's counts as measured, to an eighth of an inch on ten.
+ * A measured sandwich takes the place of the model in each direction that it was measured in.
  *
  * @returns fractions
  */
@@ -62,8 +71,12 @@ export function shrinkQuilt(request: ShrinkRequest): {
 type Doubt = 'low' | 'usual' | 'high';
 
 function shrinkAs(request: ShrinkRequest, doubt: Doubt, buckling?: number): QuiltShrink {
-  const settle = (direction: 'length' | 'width') =>
-    settleSandwich(layerPulls(request, direction, doubt), buckling);
+  const settle = (direction: 'length' | 'width') => {
+    const measured = request.sandwich?.[direction]?.[doubt];
+    return measured === undefined
+      ? settleSandwich(layerPulls(request, direction, doubt), buckling)
+      : shrinkAfter(measured, request.washes);
+  };
   const along = settle('length');
   const across = settle('width');
   if (request.grain === 'aligned') return { width: across, height: along };

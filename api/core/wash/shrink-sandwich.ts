@@ -1,11 +1,10 @@
 import type { LayerInput, WashInput } from '../contract.ts';
 import { findFabric } from '../tables/fabrics.ts';
-import { shrinkAfter } from './follow-course.ts';
 import type { Direction, SwatchCourse } from './read-swatches.ts';
 import {
-  type CourseRange,
   isMeasured,
   type QuiltShrink,
+  type SandwichCourses,
   shrinkQuilt,
   type WashedLayer,
 } from './shrink-quilt.ts';
@@ -23,61 +22,43 @@ export interface WashedShrink {
 type WashSubject = Pick<WashInput, 'layers' | 'grain'>;
 
 /**
- * The shrink of the sandwich: by a measured sandwich swatch where both directions were washed, since
- * that beats any model; else by its layers, each with its own swatches where there are some.
+ * The shrink of the sandwich: by a measured sandwich swatch in each direction that it was measured in,
+ * since that beats any model; else by its layers, each with its own swatches where there are some.
  */
 export function shrinkSandwich(
   input: WashSubject,
   courses: readonly SwatchCourse[],
   washes: number,
 ): WashedShrink {
-  const along = findCourse(courses, 'sandwich', 'length')?.range;
-  const across = findCourse(courses, 'sandwich', 'width')?.range;
-  if (along !== undefined && across !== undefined) {
-    return {
-      washes,
-      ...shrinkAsMeasured({ along, across }, input.grain, washes),
-      isMeasured: true,
-    };
-  }
   const layers = input.layers.map((layer) => withCourses(layer, courses));
-  const known = layers.every(
-    (layer) =>
-      (layer.courses?.length !== undefined && layer.courses.width !== undefined) ||
-      isMeasured(layer, findFabric(layer.fabric)),
-  );
-  return { washes, ...shrinkQuilt({ layers, grain: input.grain, washes }), isMeasured: known };
+  const sandwich = findRanges(courses, 'sandwich');
+  const isKnown = (direction: Direction) =>
+    sandwich[direction] !== undefined ||
+    layers.every(
+      (layer) =>
+        layer.courses?.[direction] !== undefined || isMeasured(layer, findFabric(layer.fabric)),
+    );
+  return {
+    washes,
+    ...shrinkQuilt({ layers, grain: input.grain, washes, sandwich }),
+    isMeasured: isKnown('length') && isKnown('width'),
+  };
 }
 
 /**
  * A layer with the courses of swatches that bear its fabric's name.
  */
 export function withCourses(layer: LayerInput, courses: readonly SwatchCourse[]): WashedLayer {
+  return { ...layer, courses: findRanges(courses, layer.fabric) };
+}
+
+/**
+ * What swatches of one name say along and across the cloth.
+ */
+export function findRanges(courses: readonly SwatchCourse[], fabric: string): SandwichCourses {
   const range = (direction: Direction) => {
-    const found = findCourse(courses, layer.fabric, direction)?.range;
-    return found === undefined ? {} : { [direction]: found };
+    const found = courses.find((row) => row.fabric === fabric && row.direction === direction);
+    return found === undefined ? {} : { [direction]: found.range };
   };
-  return { ...layer, courses: { ...range('length'), ...range('width') } };
-}
-
-function findCourse(
-  courses: readonly SwatchCourse[],
-  fabric: string,
-  direction: Direction,
-): SwatchCourse | undefined {
-  return courses.find((course) => course.fabric === fabric && course.direction === direction);
-}
-
-function shrinkAsMeasured(
-  ranges: { readonly along: CourseRange; readonly across: CourseRange },
-  grain: WashInput['grain'],
-  washes: number,
-): Pick<WashedShrink, 'usual' | 'least' | 'most'> {
-  const at = (doubt: keyof CourseRange): QuiltShrink => {
-    const height = shrinkAfter(ranges.along[doubt], washes);
-    const width = shrinkAfter(ranges.across[doubt], washes);
-    const mean = (height + width) / 2;
-    return grain === 'aligned' ? { width, height } : { width: mean, height: mean };
-  };
-  return { usual: at('usual'), least: at('low'), most: at('high') };
+  return { ...range('length'), ...range('width') };
 }

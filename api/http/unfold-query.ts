@@ -23,7 +23,7 @@ type Branch = Map<string, Leaf | Branch>;
  * @param query what stands after the `?`
  * @param textKeys last parts of names whose value is text whatever it looks like, such as `id`
  * @example
- * unfoldQuery('target.width=40&target.height=50&cuts.0=8%201/2') // => { ok: true, value: { target: { width: 40, height: 50 }, cuts: ['8 1/2'] } }
+ * unfoldQuery('target.width=40&target.height=50&cuts.0=8%201/2', new Set()) // => { ok: true, value: { target: { width: 40, height: 50 }, cuts: ['8 1/2'] } }
  */
 export function unfoldQuery(query: string, textKeys: ReadonlySet<string>): Outcome<unknown> {
   if (query.length > SIZE_LIMITS.query) {

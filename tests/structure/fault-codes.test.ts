@@ -38,7 +38,7 @@ describe('every list of fault codes is closed', () => {
 });
 
 /** A sentence with a figure left out shows as one of these. */
-const HOLE = /undefined|null|NaN|\[object|“”|  |\bof \.|\bis \./;
+const HOLE = /undefined|null|NaN|\[object|“”| {2}|\bof \.|\bis \./;
 
 describe('every fault code is said from core to page', () => {
   const bodies = new Map<FaultCode, { readonly status: number; readonly text: string }>();

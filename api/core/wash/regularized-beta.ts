@@ -20,7 +20,7 @@ function logGamma(x: number): number {
  * @param a and b, 0.5 or more
  *
  * @example
- * logBeta(1, 1) // => 0
+ * logBeta(2, 2) // => -1.791759469228
  */
 export function logBeta(a: number, b: number): number {
   return logGamma(a) + logGamma(b) - logGamma(a + b);

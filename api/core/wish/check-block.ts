@@ -66,16 +66,21 @@ function checkSnips(reading: Reading, { block, unit }: PlanInput): void {
  * The cut sizes, in the unit of the request, that leave a face and fit every roll.
  */
 export function usableCuts(input: PlanInput): readonly number[] {
-  return input.cuts.filter((cut) => isUsable(input, cut));
+  const narrowest = Math.min(
+    ...input.layers.flatMap((layer) =>
+      distinct(layer.prints.map((print) => print.width)).map((width) =>
+        usableOf(input, width, layer),
+      ),
+    ),
+  );
+  return input.cuts.filter(
+    (cut) =>
+      hasFace(cut, input.block.seam) && countFitting(narrowest, toMillimetres(cut, input.unit)) > 0,
+  );
 }
 
-function isUsable(input: PlanInput, cut: number): boolean {
-  return (
-    hasFace(cut, input.block.seam) &&
-    input.layers.every((layer) =>
-      listRolls(layer).every((roll) => fits(input, roll.width, cut, layer)),
-    )
-  );
+function distinct(values: readonly number[]): readonly number[] {
+  return [...new Set(values)];
 }
 
 function hasFace(cut: number, seam: number): boolean {

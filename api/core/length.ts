@@ -34,16 +34,18 @@ export function fromMillimetres(millimetres: number, unit: Unit, digits = 4): nu
  */
 export function roundTo(value: number, digits: number): number {
   const scale = 10 ** digits;
-  const scaled = Math.round(Number((Math.abs(value) * scale).toPrecision(14))) / scale;
+  // The least part of a bit more, so that a half lost in the last bits of a product is still a half.
+  const scaled = Math.round(Math.abs(value) * scale * (1 + 1e-14)) / scale;
   return scaled === 0 ? 0 : value < 0 ? -scaled : scaled;
 }
 
 /**
- * Drops the last bits of a product such as 8.4 · 25.4, so that equal lengths are equal numbers.
+ * Rounds a length in millimetres to a millionth of a micrometre, dropping the last bits of a product
+ * such as 8.4 · 25.4, so that equal lengths are equal numbers.
  *
  * @example
  * tidy(0.1 + 0.2) // => 0.3
  */
 export function tidy(value: number): number {
-  return Number(value.toPrecision(14));
+  return Math.round(value * 1e9) / 1e9;
 }

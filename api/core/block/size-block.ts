@@ -1,3 +1,5 @@
+import { tidy } from '../length.ts';
+
 /** One square block; every length in millimetres. */
 export interface Block {
   /** Side as cut. */
@@ -20,5 +22,5 @@ export interface Block {
  * faceOf({ cut: 215.9, seam: 25.4 }) // => 165.1
  */
 export function faceOf(block: Pick<Block, 'cut' | 'seam'>): number {
-  return Number((block.cut - 2 * block.seam).toPrecision(14));
+  return tidy(block.cut - 2 * block.seam);
 }

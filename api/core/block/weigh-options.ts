@@ -1,4 +1,4 @@
-import { buyCloth } from '../cloth/buy-cloth.ts';
+import { sumCloth } from '../cloth/buy-cloth.ts';
 import { roundTo } from '../length.ts';
 import { countSnips } from '../sewing/count-snips.ts';
 import { measureSeams } from '../sewing/measure-seams.ts';
@@ -25,10 +25,10 @@ export function weighCandidate(
   const sewn = sewnSize(grid, block);
   const washed = washedSize(sewn, shrink);
   const size = wish.at === 'sewn' ? sewn : washed;
-  const cloth = buyCloth({ ...spec, blocks: grid.columns * grid.rows, cut });
+  const { pieces, bought } = sumCloth({ ...spec, blocks: grid.columns * grid.rows, cut });
   const work = {
     grid,
-    pieces: cloth.reduce((sum, need) => sum + need.pieces + need.spare, 0),
+    pieces,
     seams: measureSeams(grid, block, spec.stitching.borderPasses),
     snips: countSnips(grid, block).beforeJoining,
     borderPasses: spec.stitching.borderPasses,
@@ -38,10 +38,7 @@ export function weighCandidate(
     grid,
     washed,
     fit: { width: size.width - wish.width, height: size.height - wish.height },
-    fabric: roundTo(
-      cloth.reduce((sum, need) => sum + need.buy.amount, 0),
-      4,
-    ),
+    fabric: roundTo(bought, 4),
     minutes: timeWork(work, spec.pace).total,
   };
 }

@@ -10,6 +10,7 @@ import type { Roll } from './usable-width.ts';
 export interface ClothOrder {
   readonly blocks: number;
   readonly cut: number;
+  /** The cloths of one layer stand together. */
   readonly cloths: readonly {
     /** Place of its layer in the sandwich, from the top. */
     readonly layer: number;
@@ -48,32 +49,60 @@ export interface ClothNeed extends StripPlan {
  * @returns rows in the order of the cloths; the pieces of each layer sum to the blocks
  */
 export function buyCloth(order: ClothOrder): readonly ClothNeed[] {
+  const needs = needRolls(order);
+  return order.cloths.map((cloth, index) => ({
+    role: cloth.role,
+    fabric: cloth.fabric,
+    ...(cloth.print !== undefined && { print: cloth.print }),
+    ...(needs[index] ?? needFromRoll(order, cloth.roll, 0)),
+  }));
+}
+
+/**
+ * The same cloth in two figures, for weighing many plans against each other.
+ *
+ * @returns pieces cut, spare ones included, and cloth bought in yards (in) or metres (cm)
+ */
+export function sumCloth(order: ClothOrder): { readonly pieces: number; readonly bought: number } {
+  let pieces = 0;
+  let bought = 0;
+  for (const need of needRolls(order)) {
+    pieces += need.pieces + need.spare;
+    bought += need.buy.amount;
+  }
+  return { pieces, bought };
+}
+
+/** What each cloth has to give, in the order of the cloths. */
+function needRolls(order: ClothOrder): readonly RollNeed[] {
   const layers = [...new Set(order.cloths.map((cloth) => cloth.layer))];
-  const counts = new Map(layers.map((layer) => [layer, [...shareOut(order, layer)]]));
-  return order.cloths.map((cloth) => {
-    const pieces = counts.get(cloth.layer)?.shift() ?? 0;
-    const spare = countNeeded(pieces * order.spare, 1);
-    const plan = cutStrips({
-      roll: cloth.roll,
-      across: order.cut,
-      along: order.cut,
-      pieces: pieces + spare,
-      squaring: order.squaring,
-    });
-    const buy = roundPurchase(plan.length, order.step, order.unit);
-    const bought = buy.amount * MILLIMETRES[buy.unit] * cloth.roll.width;
-    const cutOut = (pieces + spare) * order.cut ** 2;
-    return {
-      role: cloth.role,
-      fabric: cloth.fabric,
-      ...(cloth.print !== undefined && { print: cloth.print }),
-      pieces,
-      spare,
-      ...plan,
-      buy,
-      waste: bought === 0 ? 0 : 1 - cutOut / bought,
-    };
+  const counts = layers.flatMap((layer) => shareOut(order, layer));
+  const known = new Map<Roll, Map<number, RollNeed>>();
+  return order.cloths.map(({ roll }, index) => {
+    const pieces = counts[index] ?? 0;
+    const sameRoll = known.get(roll) ?? new Map<number, RollNeed>();
+    const need = sameRoll.get(pieces) ?? needFromRoll(order, roll, pieces);
+    known.set(roll, sameRoll.set(pieces, need));
+    return need;
   });
+}
+
+type RollNeed = Omit<ClothNeed, 'role' | 'fabric' | 'print'>;
+
+/** What so many pieces take from one roll; prints that share roll and number share the answer. */
+function needFromRoll(order: ClothOrder, roll: Roll, pieces: number): RollNeed {
+  const spare = countNeeded(pieces * order.spare, 1);
+  const plan = cutStrips({
+    roll,
+    across: order.cut,
+    along: order.cut,
+    pieces: pieces + spare,
+    squaring: order.squaring,
+  });
+  const buy = roundPurchase(plan.length, order.step, order.unit);
+  const bought = buy.amount * MILLIMETRES[buy.unit] * roll.width;
+  const cutOut = (pieces + spare) * order.cut ** 2;
+  return { pieces, spare, ...plan, buy, waste: bought === 0 ? 0 : 1 - cutOut / bought };
 }
 
 /** The blocks of one layer, shared among its prints. */

@@ -89,12 +89,18 @@ function specifyCloths(
   mm: (value: number) => number,
 ): readonly ClothSpec[] {
   const prewash = prewashRates(layer);
+  const selvage = mm(layer.selvage);
+  // One object for equal rolls, by which the reckoning knows them as equal.
+  const widths = new Set(layer.prints.map((print) => print.width));
+  const rolls = new Map(
+    [...widths].map((width) => [width, { width: mm(width), selvage, prewash }]),
+  );
   return layer.prints.map((print) => ({
     layer: index,
     role: layer.role,
     fabric: layer.fabric,
     ...(layer.prints.length > 1 && { print: print.id }),
     weight: print.count ?? print.share ?? 1,
-    roll: { width: mm(print.width), selvage: mm(layer.selvage), prewash },
+    roll: rolls.get(print.width) ?? { width: mm(print.width), selvage, prewash },
   }));
 }

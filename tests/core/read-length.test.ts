@@ -155,7 +155,7 @@ const WRONG: readonly (readonly [number | string, string])[] = [
   ['٨', 'not-a-length'],
 ];
 
-function valueOf(text: string, unit: 'in' | 'cm' = 'in'): number {
+function millimetresOf(text: string, unit: 'in' | 'cm' = 'in'): number {
   const read = readLength(text, unit);
   if (!read.ok) throw new Error(`${text} was refused`);
   return read.value;
@@ -176,8 +176,8 @@ describe('readLength', () => {
   test('readLength reads every fraction of the inch down to the 64th, alone and after a whole', () => {
     for (const below of [2, 4, 8, 16, 32, 64]) {
       for (let above = 1; above < below; above += 1) {
-        expect(valueOf(`${above}/${below}`)).toBeCloseTo((25.4 * above) / below, 10);
-        expect(valueOf(`11 ${above}/${below}"`)).toBeCloseTo(25.4 * (11 + above / below), 10);
+        expect(millimetresOf(`${above}/${below}`)).toBeCloseTo((25.4 * above) / below, 10);
+        expect(millimetresOf(`11 ${above}/${below}"`)).toBeCloseTo(25.4 * (11 + above / below), 10);
       }
     }
   });
@@ -188,9 +188,9 @@ describe('readLength', () => {
         const yards = `${hundredths / 100} yd`;
         const [inches, feet] = [(hundredths * 36) / 100, (hundredths * 3) / 100];
         const centimetres = (hundredths * 9144) / 10_000;
-        expect(valueOf(`${feet}'`)).toBe(valueOf(yards));
-        expect(valueOf(`${inches}`, 'in')).toBe(valueOf(yards));
-        expect(valueOf(`${centimetres}`, 'cm')).toBe(valueOf(yards));
+        expect(millimetresOf(`${feet}'`)).toBe(millimetresOf(yards));
+        expect(millimetresOf(`${inches}`, 'in')).toBe(millimetresOf(yards));
+        expect(millimetresOf(`${centimetres}`, 'cm')).toBe(millimetresOf(yards));
       }),
     );
   });

@@ -91,7 +91,7 @@ function makeBlocks(facts: WorkFacts): readonly Step[] {
       detail: `A ${needle} needle. ${chain}`,
       cautions: ['needle-at-crossings'],
     }),
-    ...(chained
+    ...(chained && blocks > 1
       ? [
           step('part', 'quilt', {
             do: 'Part the chain',

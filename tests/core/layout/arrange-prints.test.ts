@@ -1,0 +1,67 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { arrangePrints } from '#core/layout/arrange-prints.ts';
+import { countTouching } from '#core/layout/count-touching.ts';
+import { dealPrints } from '#core/layout/deal-prints.ts';
+import { repeatPrints } from '#core/layout/repeat-prints.ts';
+import { anyLayout, equalCounts, tallyPrints } from '../../support/layouts.ts';
+
+describe('arrangePrints', () => {
+  test('arrangePrints keeps the counts and does the same each time', () => {
+    fc.assert(
+      fc.property(anyLayout(), ({ grid, counts }) => {
+        const cells = arrangePrints(grid, counts);
+        expect(cells).toHaveLength(grid.rows);
+        expect(tallyPrints(cells, counts.length)).toEqual(counts);
+        expect(arrangePrints(grid, counts)).toEqual(cells);
+      }),
+    );
+  });
+
+  test('arrangePrints touches at no side more often than any of the ways it tries', () => {
+    fc.assert(
+      fc.property(anyLayout(), ({ grid, counts }) => {
+        const { sides } = countTouching(arrangePrints(grid, counts));
+        const tried = [1, 2, 3].map((shift) => repeatPrints(grid, counts, shift));
+        for (const cells of [...tried, dealPrints(grid, counts)]) {
+          if (cells !== undefined) expect(sides).toBeLessThanOrEqual(countTouching(cells).sides);
+        }
+      }),
+    );
+  });
+
+  test('arrangePrints of two prints alike touches at no side, on any grid up to 10 by 10', () => {
+    for (let columns = 1; columns <= 10; columns += 1) {
+      for (let rows = 1; rows <= 10; rows += 1) {
+        const counts = equalCounts(columns * rows, 2);
+        expect(countTouching(arrangePrints({ columns, rows }, counts)).sides).toBe(0);
+      }
+    }
+  });
+
+  test('arrangePrints of five to eight prints alike touches nowhere on any grid up to 10 by 10', () => {
+    for (let prints = 5; prints <= 8; prints += 1) {
+      for (let columns = 1; columns <= 10; columns += 1) {
+        for (let rows = 1; rows <= 10; rows += 1) {
+          const counts = equalCounts(columns * rows, prints);
+          const cells = arrangePrints({ columns, rows }, counts);
+          expect([prints, columns, rows, countTouching(cells)]).toEqual([
+            prints,
+            columns,
+            rows,
+            { sides: 0, corners: 0 },
+          ]);
+        }
+      }
+    }
+  });
+
+  test('arrangePrints of four prints alike touches nowhere where the columns are even', () => {
+    for (let columns = 2; columns <= 10; columns += 2) {
+      for (let rows = 1; rows <= 10; rows += 1) {
+        const cells = arrangePrints({ columns, rows }, equalCounts(columns * rows, 4));
+        expect(countTouching(cells)).toEqual({ sides: 0, corners: 0 });
+      }
+    }
+  });
+});

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Swatch, WashRequest } from '#core/contract.ts';
 import { SIZE_LIMITS } from '#core/limits.ts';
 import { predictWash } from '#core/wash.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { YardageRequest } from '#core/contract.ts';
 import { SIZE_LIMITS } from '#core/limits.ts';
 import { resolveYardage } from '#core/wish/resolve-yardage.ts';

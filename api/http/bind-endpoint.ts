@@ -1,5 +1,5 @@
 import type { Hono } from 'hono';
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { ENGINE } from '#core/engine.ts';
 import { allowMethods } from './allow-methods.ts';
 import { answer } from './answer.ts';

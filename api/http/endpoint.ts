@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { Outcome } from '#core/outcome.ts';
 
 /** What the core makes of a request before it reckons: enough to name the answer without having it. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { PlanRequest, Target } from '#core/contract.ts';
 import { SIZE_LIMITS } from '#core/limits.ts';
 import { SIZES } from '#core/tables/sizes.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Layer, Length, Pair, Print, ShrinkRates, Unit } from '#core/contract.ts';
 import { NUMBER_LIMITS, type NumberLimit, SIZE_LIMITS } from '#core/limits.ts';
 import { FABRICS } from '#core/tables/fabrics.ts';

@@ -611,3 +611,291 @@ export interface WashAnswer extends AnswerParts<WashInput> {
   readonly pull: readonly LayerPull[];
   readonly prewash: { readonly advised: boolean; readonly why: string };
 }
+
+// ---------------------------------------------------------------- /v1/stash
+
+export interface StashPiece {
+  readonly id: string;
+  readonly role: Role;
+  /** The print it shows, so that several pieces can be of one print; its own id unless told. */
+  readonly print?: string;
+  /** Across the roll it came from. */
+  readonly width: Length;
+  readonly length: Length;
+  /** Pieces alike, default 1. */
+  readonly count?: number;
+  /** Squares come out alike whichever way they are cut, so this changes no count. */
+  readonly directional?: boolean;
+  /** Cut away at each edge across; where the piece is as wide as a bolt the usual, else nothing. */
+  readonly selvage?: Length;
+}
+
+/** A layer of the sandwich as far as it shrinks and weighs; its cloth is among the pieces. */
+export type StashLayer = Omit<Layer, 'prints' | 'width' | 'selvage'>;
+
+/** How wide for its height the quilt should be, or the size to stop at. */
+export type StashShape = { readonly ratio: number } | { readonly target: Target };
+
+/** What counts as touching: sides alone, or corners too. */
+export type Touch = 'sides' | 'corners';
+
+export interface StashRequest {
+  readonly unit?: Unit;
+  readonly pieces: readonly StashPiece[];
+  readonly block?: { readonly cut?: Length; readonly seam?: Length };
+  readonly cuts?: readonly Length[];
+  readonly layers?: readonly StashLayer[];
+  readonly shape?: StashShape;
+  /** Where given, no print touches itself in any plan offered. */
+  readonly touch?: Touch;
+  readonly grain?: Grain;
+  readonly washes?: number;
+  /** Cut away along the length of each piece to straighten it. */
+  readonly squaring?: Length;
+  /** Least shorter side of a rectangle that is worth keeping. */
+  readonly usable?: Length;
+}
+
+export interface StashInput {
+  readonly unit: Unit;
+  readonly pieces: readonly {
+    readonly id: string;
+    readonly role: Role;
+    readonly print: string;
+    readonly width: number;
+    readonly length: number;
+    readonly count: number;
+    readonly directional: boolean;
+    readonly selvage: number;
+  }[];
+  readonly block: { readonly cut?: number; readonly seam: number };
+  readonly cuts: readonly number[];
+  readonly layers: readonly Omit<LayerInput, 'prints' | 'width' | 'selvage'>[];
+  readonly shape: { readonly ratio: number } | { readonly target: TargetInput };
+  readonly touch?: Touch;
+  readonly grain: Grain;
+  readonly washes: number;
+  readonly squaring: number;
+  readonly usable: number;
+}
+
+/** What keeps a plan from being larger: cloth of a role, like prints that would meet, or the wish itself. */
+export type StashLimit = Role | 'touch' | 'target' | 'shape' | 'greatest';
+
+/** A rectangle left whole. */
+export interface LeftRectangle {
+  readonly width: number;
+  readonly length: number;
+  /** Rectangles alike. */
+  readonly count: number;
+}
+
+export interface StashOption {
+  readonly cut: number;
+  readonly columns: number;
+  readonly rows: number;
+  readonly blocks: number;
+  readonly sewn: Pair;
+  readonly washed: Pair;
+  /** Size less the wish, signed, in the sense of its `at`; only with `shape.target`. */
+  readonly fit?: Pair;
+  /** Squares cut from each piece, summing to the blocks in each layer; pieces not cut are left out. */
+  readonly uses: readonly { readonly id: string; readonly role: Role; readonly blocks: number }[];
+  /** What each piece leaves in rectangles whose shorter side is at least `usable`. */
+  readonly left: readonly { readonly id: string; readonly rectangles: readonly LeftRectangle[] }[];
+  /** Squares to buy for roles of which there is no piece. */
+  readonly buy: readonly { readonly role: Role; readonly blocks: number }[];
+  readonly limitedBy: readonly StashLimit[];
+  /** An arrangement that proves the plan: a letter a block, `prints` in the order of the letters. */
+  readonly layout: {
+    readonly prints: readonly string[];
+    readonly cells: readonly string[];
+    readonly touching: { readonly sides: number; readonly corners: number };
+  };
+}
+
+export interface StashAnswer extends AnswerParts<StashInput> {
+  /** Blocks that the pieces of each role give at each cut size, the most there are. */
+  readonly supply: readonly {
+    readonly cut: number;
+    readonly roles: readonly { readonly role: Role; readonly blocks: number }[];
+  }[];
+  /** Largest first; none that another beats in size, shape and number of blocks. */
+  readonly options: readonly StashOption[];
+}
+
+// ---------------------------------------------------------------- /v1/kits
+
+export interface KitBolt {
+  readonly id: string;
+  readonly role: Role;
+  /** The print it shows, so that several bolts can be of one print; its own id unless told. */
+  readonly print?: string;
+  readonly width: Length;
+  readonly length: Length;
+  readonly selvage?: Length;
+  /** Spent on a straight edge. */
+  readonly squaring?: Length;
+  /** Of a yard (in) or a metre (cm), in whole minor units of the currency. */
+  readonly cost?: number;
+  /** ISO 4217; must be the one of the whole request. */
+  readonly currency?: string;
+}
+
+/** Money of one kit in whole minor units; margin and markup in percent; one of the last three at most. */
+export interface KitCosts {
+  readonly packaging?: number;
+  readonly labour?: number;
+  readonly overhead?: number;
+  readonly margin?: number;
+  readonly markup?: number;
+  readonly price?: number;
+}
+
+export interface Fibre {
+  readonly fibre: string;
+  readonly percent: number;
+}
+
+export interface KitsRequest {
+  readonly unit?: Unit;
+  readonly plan: PlanRequest;
+  /** Kits wanted; as many as can be made unless told. */
+  readonly kits?: number;
+  readonly bolts: readonly KitBolt[];
+  readonly perKit?: {
+    /** Fewest prints in each kit. */
+    readonly distinctPrints?: number;
+    /** Most blocks of one print in each kit. */
+    readonly mostOfOne?: number;
+    /** Extra squares of each layer in each kit, default none. */
+    readonly spare?: number;
+  };
+  readonly costs?: KitCosts;
+  /** ISO 4217. */
+  readonly currency?: string;
+  /** What the cloth of a role is made of, by mass, summing to 100 percent. */
+  readonly fibres?: Readonly<Partial<Record<Role, readonly Fibre[]>>>;
+}
+
+export interface KitsInput {
+  readonly unit: Unit;
+  readonly plan: PlanInput;
+  readonly kits?: number;
+  readonly bolts: readonly {
+    readonly id: string;
+    readonly role: Role;
+    readonly print: string;
+    readonly width: number;
+    readonly length: number;
+    readonly selvage: number;
+    readonly squaring: number;
+    readonly cost?: number;
+  }[];
+  readonly perKit: {
+    readonly distinctPrints: number;
+    /** Absent when it was left to follow from the grid. */
+    readonly mostOfOne?: number;
+    readonly spare: number;
+  };
+  readonly costs: {
+    readonly packaging: number;
+    readonly labour: number;
+    readonly overhead: number;
+    readonly margin?: number;
+    readonly markup?: number;
+    readonly price?: number;
+  };
+  readonly currency: string;
+  readonly fibres?: Readonly<Partial<Record<Role, readonly Fibre[]>>>;
+}
+
+/** What keeps one more kit from being made. */
+export type KitLimit = Role | 'mostOfOne' | 'distinctPrints';
+
+export interface BoltCutting {
+  readonly id: string;
+  readonly role: Role;
+  readonly print: string;
+  /** Squares across the bolt. */
+  readonly perStrip: number;
+  /** Strips that the whole bolt gives. */
+  readonly strips: number;
+  /** Strips to cut for the kits made, squares that go into kits, and cloth that it takes. */
+  readonly cut: number;
+  readonly used: number;
+  readonly length: number;
+}
+
+export interface BoltLeft {
+  readonly id: string;
+  /** Full width, not yet straightened again. */
+  readonly length: number;
+  /** Squares cut and in no kit. */
+  readonly squares: number;
+}
+
+export interface KitPurchase {
+  readonly role: Role;
+  /** A print among the bolts; absent where it must be one that is not yet there, or where the role has no prints. */
+  readonly print?: string;
+  readonly squares: number;
+  readonly strips: number;
+  readonly width: number;
+  readonly length: number;
+  readonly buy: Purchase;
+}
+
+/** Money of one kit in whole minor units. */
+export interface KitMoney {
+  readonly currency: string;
+  /** Decimals of the currency: 2 where 100 minor units make one. */
+  readonly decimals: number;
+  /** Cloth cut for the kits made, shared among them. */
+  readonly materials: number;
+  readonly labour: number;
+  readonly packaging: number;
+  readonly overhead: number;
+  readonly cost: number;
+  /** Absent where neither margin, markup nor price was given. */
+  readonly price?: number;
+  /** Of the price as rounded; absent without a price. */
+  readonly marginPercent?: number;
+}
+
+export interface KitLabel {
+  /** Face and back by mass, largest first, whole percent; thread left out. */
+  readonly covering: readonly Fibre[];
+  /** A middle layer, which is there for warmth. */
+  readonly filling?: readonly Fibre[];
+  readonly content: string;
+  readonly care: string;
+  readonly source: string;
+}
+
+export interface KitsAnswer extends AnswerParts<KitsInput> {
+  readonly grid: { readonly columns: number; readonly rows: number; readonly blocks: number };
+  readonly cut: number;
+  /** Squares of each layer in a kit, spare ones included. */
+  readonly squares: number;
+  readonly mostOfOne: number;
+  /** Kits that can be cut from the bolts, proven to be the most. */
+  readonly most: number;
+  readonly limitedBy: readonly KitLimit[];
+  /** Kits made up below: those wanted, or the most. */
+  readonly made: number;
+  /** Kits alike together; `squares` of the top in each. */
+  readonly kits: readonly {
+    readonly count: number;
+    readonly prints: readonly { readonly id: string; readonly blocks: number }[];
+  }[];
+  readonly cutting: readonly BoltCutting[];
+  readonly left: readonly BoltLeft[];
+  /** Only where more kits are wanted than can be made. */
+  readonly buyMore?: readonly KitPurchase[];
+  /** Only where every bolt has a cost and at least one kit is made. */
+  readonly money?: KitMoney;
+  /** Cloth of one kit. */
+  readonly weight: { readonly dry: number; readonly unit: 'lb' | 'kg' };
+  readonly label: KitLabel;
+}

@@ -40,6 +40,9 @@ export const FAULT_CODES = [
   'quilt-too-large',
   'after-unlikely',
   'wish-unclear',
+  'mixed-currencies',
+  'price-unclear',
+  'percents-do-not-sum',
 ] as const;
 
 export type FaultCode = (typeof FAULT_CODES)[number];

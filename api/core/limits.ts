@@ -30,6 +30,8 @@ export const LENGTH_LIMITS = {
   ease: { least: 0, most: 100 },
   benchmark: { least: 10, most: 5000 },
   quiltSide: { least: 100, most: 6000 },
+  /** Shorter side of what is worth keeping. */
+  usable: { least: 5, most: 1000 },
 } as const satisfies Record<string, Range>;
 
 export type LengthLimit = keyof typeof LENGTH_LIMITS;
@@ -61,6 +63,23 @@ export const NUMBER_LIMITS = {
   pace: { least: 0, most: 120 },
   /** Pieces of one size on a roll. */
   pieceCount: { least: 1, most: 10_000 },
+  /** Pieces on hand that are alike. */
+  stashCount: { least: 1, most: 1000 },
+  /** Width of a quilt for its height. */
+  shapeRatio: { least: 0.2, most: 5 },
+  kits: { least: 1, most: 10_000 },
+  distinctPrints: { least: 1, most: 60 },
+  mostOfOne: { least: 1, most: 2500 },
+  /** Extra squares of each layer in a kit. */
+  kitSpare: { least: 0, most: 500 },
+  /** Minor units of a currency. */
+  money: { least: 0, most: 1_000_000_000 },
+  /** Percent of the price that is not cost. */
+  margin: { least: 0, most: 99.9 },
+  /** Percent added to the cost. */
+  markup: { least: 0, most: 1000 },
+  /** Percent of a fibre by mass. */
+  fibre: { least: 0.1, most: 100 },
 } as const satisfies Record<string, Range>;
 
 export type NumberLimit = keyof typeof NUMBER_LIMITS;
@@ -83,6 +102,12 @@ export const SIZE_LIMITS = {
   pieceKinds: 24,
   swatches: 60,
   washCounts: 12,
+  stashPieces: 60,
+  /** Plans offered for one stash. */
+  stashOptions: 12,
+  bolts: 60,
+  /** Fibres of one cloth. */
+  fibres: 8,
   /** Bytes of a request body. */
   body: 65_536,
   /** Nesting of a request body. */

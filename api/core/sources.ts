@@ -25,4 +25,10 @@ export const SOURCES = {
     'US trade sizes of mattresses as trade pages print them (liquisearch.com, bed size); for twin they disagree, 38 or 39 in',
   bedsUk: 'UK trade sizes of mattresses (from memory)',
   bedsEu: 'EU trade sizes of mattresses (from memory)',
+  packing:
+    'Equal squares in a rectangle: each holds one point of a lattice as wide as itself, so no more than floor times floor fit',
+  king: "Like prints that touch not even at corners: at most ceil(n/2) ceil(m/2) cells; the king's graph needs four colours",
+  minorUnits: 'ISO 4217, minor units of currencies (list one; from memory)',
+  fibres:
+    '16 CFR 303: fibres by weight, largest first (from memory), under 5 percent as other fibre (303.3), filling apart (303.22); thread left out, 15 USC 70j',
 } as const;

@@ -74,6 +74,10 @@ const SENTENCES: Readonly<Record<FaultCode, (words: Words) => string>> = {
   'after-unlikely': ({ name, got, want }) =>
     `${name} is ${got}, which is hard to believe: ${want} is the most to be expected; measure again.`,
   'wish-unclear': () => 'The wish names no size: say one as 40 by 50 inches, or queen.',
+  'mixed-currencies': ({ name, got, want }) =>
+    `${name} is ${got}, but other money is in ${want}: give all of it in one currency.`,
+  'price-unclear': ({ name, got, want }) => `${name} say ${got}: give only one of ${want}.`,
+  'percents-do-not-sum': ({ name, got, want }) => `${name} add up to ${got}: give ${want}.`,
 };
 
 /** Codes whose `received` is the service's own wording. */
@@ -84,6 +88,7 @@ const REWORDED: ReadonlySet<FaultCode> = new Set([
   'roll-too-narrow',
   'layers-unfit',
   'after-unlikely',
+  'price-unclear',
 ]);
 
 /**

@@ -41,6 +41,9 @@ export const PROBLEM_KINDS = {
   'quilt-too-large': [422, 'The quilt would be too large'],
   'after-unlikely': [422, 'A size after washing is hard to believe'],
   'wish-unclear': [422, 'The wish cannot be read'],
+  'mixed-currencies': [422, 'Prices are in several currencies'],
+  'price-unclear': [422, 'The price is said in more than one way'],
+  'percents-do-not-sum': [422, 'The percents do not add up'],
   'several-faults': [422, 'Several things are wrong'],
 } as const satisfies Record<ProblemKind, readonly [status: number, title: string]>;
 

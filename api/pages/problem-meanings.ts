@@ -61,6 +61,12 @@ export const PROBLEM_MEANINGS: Readonly<Record<ProblemKind, string>> = {
     'A size after washing is so far from the size before that it is more likely misread than true. Measure again.',
   'wish-unclear':
     'The sentence names no size that can be understood. Say one as 40 by 50 inches, or as queen.',
+  'mixed-currencies':
+    'Sums of money can only be added in one currency. Change the prices over first, or leave some of them out.',
+  'price-unclear':
+    'A price follows from a margin, from a markup, or is given outright. Two of them at once would contradict each other. Give one.',
+  'percents-do-not-sum':
+    'The parts of a whole must make 100 percent together. Look for a part left out or counted twice.',
   'several-faults':
     'More than one thing is wrong. All are told in one answer: each entry of errors names its place and what would make it right.',
 };

@@ -48,6 +48,12 @@ const faults: Sentences = {
   'after-unlikely': () => 'The swatch after washing does not go with the one before. Measure again.',
   'wish-unclear': () =>
     'No size in that yet. Say it with numbers, “about 40 by 50 inches”, or a name: throw, queen.',
+  'mixed-currencies': ({ received = 'Some of it', expected = 'another currency' }) =>
+    `${received} stands beside ${expected}. Give all money in one currency.`,
+  'price-unclear': ({ received = 'More than one' }) =>
+    `${received} cannot all hold. Give a margin, a markup or a price.`,
+  'percents-do-not-sum': ({ received = 'not 100' }) =>
+    `These percents add up to ${received}. Make them 100 together.`,
 };
 
 const fabrics: Readonly<Record<FabricName, string>> = {

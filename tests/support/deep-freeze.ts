@@ -1,4 +1,4 @@
-/** Freezes a value and all that hangs on it, so that a function that writes to its input throws. */
+/** Freezes a value to its depth, so that a function that changes its input throws. */
 export function deepFreeze<T>(value: T): T {
   if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
     Object.freeze(value);

@@ -5,15 +5,16 @@ import type { Claim } from './read-examples.ts';
 /** Names that a claim may use, with what they mean. */
 export type Scope = Readonly<Record<string, unknown>>;
 
+type Pair = readonly [actual: unknown, wanted: unknown];
+
 /** Runs a claim; nothing when it holds, else a sentence that says what came out instead. */
 export async function runClaim(claim: Claim, scope: Scope): Promise<string | undefined> {
   const { setup, expression, expected } = claim;
   try {
-    const body = `${setup}\nreturn [(${expression}\n), (${expected}\n)];`;
+    const body = `return (async () => {\n${setup}\nreturn [(${expression}\n), (${expected}\n)];\n})();`;
     const names = Object.keys(scope).filter((name) => name !== 'default');
     const run = compileFunction(body, names);
-    const pair = run(...names.map((name) => scope[name])) as readonly unknown[];
-    const [actual, wanted] = await Promise.all(pair);
+    const [actual, wanted] = await (run(...names.map((name) => scope[name])) as Promise<Pair>);
     if (agrees(actual, wanted)) return undefined;
     return `${expression} gives ${JSON.stringify(actual)} and not ${expected}`;
   } catch (error) {

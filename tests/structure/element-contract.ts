@@ -1,0 +1,90 @@
+import { type Node, parseModule } from './parse-module.ts';
+
+/** What an element promises to the page that holds it. */
+export type Contract = {
+  readonly attributes: readonly string[];
+  readonly events: readonly string[];
+  readonly slots: readonly string[];
+  readonly parts: readonly string[];
+  readonly tokens: readonly string[];
+};
+
+const HEADS = {
+  attributes: /^Attributes\b.*$/m,
+  events: /^Events\b.*$/m,
+  slots: /^Slots\b.*$/m,
+  parts: /^Parts:/m,
+  tokens: /^Custom properties:/m,
+} as const;
+
+/** Reads the contract that the docblock of an element's class states. */
+export function readPromise(source: string): Contract {
+  const block = /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\nexport class /.exec(source)?.[1] ?? '';
+  const text = block.replaceAll(/^ \* ?/gm, '');
+  const section = (head: RegExp) => {
+    const found = head.exec(text);
+    if (found === null) return '';
+    const rest = text.slice(found.index + found[0].length);
+    const ends = Object.values(HEADS).map((other) => rest.search(other));
+    return rest.slice(0, Math.min(...ends.filter((end) => end >= 0), rest.length));
+  };
+  const listed = (head: RegExp) => pick(section(head), /^- `?([\w-]+)`?/gm);
+  const named = (head: RegExp) => pick(section(head), /`([\w-]+)`/g);
+  return {
+    attributes: listed(HEADS.attributes),
+    events: listed(HEADS.events),
+    slots: listed(HEADS.slots),
+    parts: named(HEADS.parts),
+    tokens: named(HEADS.tokens),
+  };
+}
+
+/**
+ * Reads what the code of an element holds. `lang` is every element's own; the default slot is there
+ * where no template takes it, so that what stands in it gives way to the element.
+ */
+export function readPractice(element: string, templates: string): Contract {
+  const isDefaultHidden = !/<slot\s*>/.test(templates);
+  const attributes = listProperties(element);
+  return {
+    attributes: sort(/closest\('\[lang\]'\)/.test(element) ? [...attributes, 'lang'] : attributes),
+    events: pick(element, /new CustomEvent\(\s*'([\w-]+)'/g),
+    slots: sort([
+      ...pick(templates, /<slot name="([\w-]+)"/g),
+      ...(isDefaultHidden ? ['default'] : []),
+    ]),
+    parts: pick(templates, /\bpart="([\w -]+)"/g),
+    tokens: pick(templates, /var\((--ragbloom-[\w-]+)/g),
+  };
+}
+
+/** Keys of `static properties`, those of its inner state left out. */
+function listProperties(element: string): readonly string[] {
+  const { nodes } = parseModule(element);
+  const found = nodes.find(
+    (node) =>
+      node.type === 'PropertyDefinition' &&
+      node['static'] === true &&
+      nameOf(node['key']) === 'properties',
+  );
+  const value = found?.['value'] as Node | undefined;
+  const rows = (value?.['properties'] ?? []) as readonly Node[];
+  return rows.filter((row) => !isState(row['value'] as Node)).map((row) => nameOf(row['key']));
+}
+
+function isState(options: Node): boolean {
+  const rows = (options['properties'] ?? []) as readonly Node[];
+  return rows.some((row) => nameOf(row['key']) === 'state');
+}
+
+function nameOf(key: unknown): string {
+  return String((key as Node)['name'] ?? (key as Node)['value']);
+}
+
+function pick(text: string, pattern: RegExp): readonly string[] {
+  return sort([...text.matchAll(pattern)].flatMap(([, names]) => (names ?? '').split(' ')));
+}
+
+function sort(names: readonly string[]): readonly string[] {
+  return [...new Set(names)].toSorted();
+}

@@ -20,7 +20,7 @@ const ROWS: readonly (readonly [before: number, after: number, change: number])[
 ];
 
 describe('dimensionalChange', () => {
-  test.each(ROWS)('dimensionalChange(%d, %d) is %d %%', (before, after, change) => {
+  test.each(ROWS)('dimensionalChange(%d, %d) is %d percent', (before, after, change) => {
     expect(dimensionalChange(before, after)).toBeCloseTo(change, 3);
   });
 });

@@ -1,0 +1,48 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { readSides } from '#core/wish/read-sides.ts';
+
+describe('readSides', () => {
+  test('readSides finds both sides in every way of writing them', () => {
+    const sides = fc.integer({ min: 1, max: 999 });
+    fc.assert(
+      fc.property(sides, sides, (width, height) => {
+        for (const words of [
+          `${width}x${height}`,
+          `${width} by ${height} inches`,
+          `${width}in X ${height}in`,
+          `${width}" × ${height}"`,
+          `about ${width} inches by about ${height} inches`,
+          `${width} (w) x ${height} (h)`,
+          `${height} tall by ${width} wide`,
+          `a quilt of ${width} * ${height}.`,
+        ]) {
+          expect([words, readSides(words, 'in')?.target]).toEqual([words, { width, height }]);
+        }
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  test('readSides lends a unit that was said once', () => {
+    expect(readSides('60 inches by 80', 'cm')).toEqual({
+      unit: 'in',
+      target: { width: 60, height: 80 },
+    });
+    expect(readSides('2 by 3 m', 'in')).toEqual({
+      unit: 'cm',
+      target: { width: '2 m', height: '3 m' },
+    });
+  });
+
+  test('readSides takes neither the size of a block nor a list for a quilt', () => {
+    for (const words of ['8 x 8 inch blocks', '5 by 5 squares', '50 x 60 x 2', '10 x 10 precuts']) {
+      expect(readSides(words, 'in')).toBeUndefined();
+    }
+  });
+
+  test('readSides takes “and” and a comma only where both sides are told apart', () => {
+    expect(readSides('40 and 50 inches', 'in')).toBeUndefined();
+    expect(readSides('40 wide, 50 long', 'in')?.target).toEqual({ width: 40, height: 50 });
+  });
+});

@@ -1,0 +1,131 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Target, Unit } from '#core/contract.ts';
+import { readWish } from '#core/wish/read-wish.ts';
+import { resolvePlan } from '#core/wish/resolve-plan.ts';
+
+type Row = readonly [words: string, unit: Unit, target: Target];
+
+const INCHES: readonly Row[] = [
+  ['a throw for the reading room, about 40 by 50 inches', 'in', { width: 40, height: 50 }],
+  ['50x60', 'in', { width: 50, height: 60 }],
+  ['50 × 60', 'in', { width: 50, height: 60 }],
+  ['50-by-60', 'in', { width: 50, height: 60 }],
+  ['50" x 60"', 'in', { width: 50, height: 60 }],
+  ['40”×50”', 'in', { width: 40, height: 50 }],
+  ['120 by 150', 'in', { width: 120, height: 150 }],
+  ['40 by 50 inches, 8 inch blocks', 'in', { width: 40, height: 50 }],
+  ['8 by 8 inch blocks, 40 x 50 inches', 'in', { width: 40, height: 50 }],
+  ['a lap quilt, 36 x 48, from 8.5 in squares', 'in', { width: 36, height: 48 }],
+  ['60 in. by 80 in.', 'in', { width: 60, height: 80 }],
+  ['5 ft by 6 ft', 'in', { width: '5 ft', height: '6 ft' }],
+  [`5'6" by 6'`, 'in', { width: '5 ft 6 in', height: '6 ft' }],
+  ['5 feet 6 inches by 6 feet', 'in', { width: '5 ft 6 in', height: '6 ft' }],
+  ['3 yards by 2 yards', 'in', { width: '3 yd', height: '2 yd' }],
+  ['40 1/2 by 50 1/4', 'in', { width: '40 1/2', height: '50 1/4' }],
+  ['60 inches wide and 80 inches long', 'in', { width: 60, height: 80 }],
+  ['80" long by 60" wide', 'in', { width: 60, height: 80 }],
+  ['48w x 60h', 'in', { width: 48, height: 60 }],
+  ['a 50 inch square', 'in', { width: 50, height: 50 }],
+  ['40 by 50 before washing', 'in', { width: 40, height: 50, at: 'sewn' }],
+  ['2 by 3 m', 'cm', { width: '2 m', height: '3 m' }],
+  ['1,20 m x 1,50 m', 'cm', { width: '1,20 m', height: '1,50 m' }],
+  ['150cmx200cm', 'cm', { width: 150, height: 200 }],
+  ['1m20 by 1m50', 'cm', { width: '1 m 20 cm', height: '1 m 50 cm' }],
+  ['1200 x 1500 mm', 'cm', { width: '1200 mm', height: '1500 mm' }],
+  ['1.5 metres by 2 metres', 'cm', { width: '1.5 m', height: '2 m' }],
+  ['40 inches by 50 cm', 'cm', { width: '40 in', height: 50 }],
+  ['6 by 8 blocks', 'in', { columns: 6, rows: 8 }],
+  ['6 x 8 squares', 'in', { columns: 6, rows: 8 }],
+  ['8 rows of 6 blocks', 'in', { columns: 6, rows: 8 }],
+  ['6 columns and 8 rows', 'in', { columns: 6, rows: 8 }],
+  ['queen 10 by 12 blocks', 'in', { columns: 10, rows: 12 }],
+  ['queen', 'in', { size: 'queen' }],
+  ['lap quilt for gran', 'in', { size: 'lap' }],
+  ['baby quilt', 'in', { size: 'cot' }],
+  ['a double-sided throw', 'in', { size: 'throw' }],
+  ['50 by 60, queen', 'in', { width: 50, height: 60 }],
+  ['a king size bed in the UK', 'in', { size: 'king', region: 'uk' }],
+  ['tell us: a throw', 'in', { size: 'throw' }],
+  ['super king', 'in', { size: 'super-king', region: 'uk' }],
+  ['cal king', 'in', { size: 'california-king' }],
+  ['twin XL', 'in', { bed: { width: '38 in', length: '80 in' } }],
+];
+
+const CENTIMETRES: readonly Row[] = [
+  ['120 by 150', 'cm', { width: 120, height: 150 }],
+  ['120 by 150 in blue', 'cm', { width: 120, height: 150 }],
+  ['40 by 50 in', 'in', { width: 40, height: 50 }],
+  ['a 40 x 50 in quilt', 'in', { width: 40, height: 50 }],
+  ['queen', 'cm', { size: 'queen' }],
+  ['california king', 'cm', { size: 'california-king', region: 'us' }],
+];
+
+const UNCLEAR = [
+  '',
+  'hello',
+  'a big one',
+  'between 40 and 50 inches',
+  '3 to 4 feet',
+  '8 x 8 inch blocks',
+  '8 inch blocks',
+  '6 inch square blocks',
+  '50 square inches',
+  '50 x 60 x 2',
+  '50 x',
+  'throw or lap',
+  '150 by 3 blocks',
+  '1206 by 8 blocks',
+  'lapdog',
+];
+
+describe('readWish', () => {
+  test.each(INCHES)('readWish understands “%s”', (words, unit, target) => {
+    expect(readWish(words, 'in')).toEqual({ ok: true, value: { unit, target } });
+  });
+
+  test.each(CENTIMETRES)(
+    'readWish of one who measures in cm understands “%s”',
+    (words, unit, target) => {
+      expect(readWish(words, 'cm')).toEqual({ ok: true, value: { unit, target } });
+    },
+  );
+
+  test.each(UNCLEAR)('readWish finds no size in “%s”', (words) => {
+    const fault = { code: 'wish-unclear', path: [], received: words };
+    expect(readWish(words, 'in')).toEqual({ ok: false, faults: [fault] });
+  });
+
+  test('readWish gives a target that can be planned, for every wish above', () => {
+    for (const [words] of [...INCHES, ...CENTIMETRES]) {
+      const wish = readWish(words, 'in');
+      if (!wish.ok) throw new Error(words);
+      const { ok } = resolvePlan(wish.value);
+      expect([words, ok]).toEqual([words, true]);
+    }
+  });
+
+  test('readWish leaves an unclear comma for the field to ask about', () => {
+    const wish = readWish('2,000 x 1500 mm', 'in');
+    if (!wish.ok) throw new Error('no wish');
+    expect(resolvePlan(wish.value)).toMatchObject({
+      ok: false,
+      faults: [{ code: 'unclear-comma', path: ['target', 'width'] }],
+    });
+  });
+
+  test('readWish reads any text without an exception, and quickly', () => {
+    const letters = fc.constantFrom(...'0123456789 .,/xby"\'½mcinft-wl'.split(''));
+    const texts = fc.oneof(
+      fc.string({ maxLength: 400 }),
+      fc.string({ unit: letters, maxLength: 400 }),
+    );
+    fc.assert(
+      fc.property(texts, fc.constantFrom('in' as const, 'cm' as const), (text, unit) => {
+        const wish = readWish(text, unit);
+        return wish.ok || wish.faults.length === 1;
+      }),
+      { numRuns: 500 },
+    );
+  });
+});

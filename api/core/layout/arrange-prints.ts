@@ -3,7 +3,7 @@ import { countTouching } from './count-touching.ts';
 import { dealPrints } from './deal-prints.ts';
 import { repeatPrints } from './repeat-prints.ts';
 
-/** Shifts of a repeat worth trying: one keeps sides apart, two and three corners too. */
+/** Shifts of a repeat worth trying, along rows or columns: one keeps sides apart, two and three corners too. */
 const SHIFTS = [2, 1, 3] as const;
 
 /**
@@ -18,9 +18,20 @@ const SHIFTS = [2, 1, 3] as const;
  * arrangePrints({ columns: 4, rows: 2 }, [2, 2, 2, 2]) // => ['ABCD', 'CDAB']
  */
 export function arrangePrints(grid: Grid, counts: readonly number[]): readonly string[] {
-  const repeats = SHIFTS.map((shift) => repeatPrints(grid, counts, shift));
-  const tried = [...repeats, dealPrints(grid, counts)].filter((cells) => cells !== undefined);
+  const turned = { columns: grid.rows, rows: grid.columns };
+  const tried = [
+    ...SHIFTS.map((shift) => repeatPrints(grid, counts, shift)),
+    dealPrints(grid, counts),
+    ...SHIFTS.map((shift) => turn(repeatPrints(turned, counts, shift))),
+  ].filter((cells) => cells !== undefined);
   return tried.reduce((best, cells) => (score(cells) < score(best) ? cells : best));
+}
+
+/** Rows for columns. */
+function turn(cells: readonly string[] | undefined): readonly string[] | undefined {
+  const [first] = cells ?? [];
+  if (cells === undefined || first === undefined) return undefined;
+  return [...first].map((_, column) => cells.map((line) => line.charAt(column)).join(''));
 }
 
 /** A side weighs more than all corners of the greatest quilt. */

@@ -1,0 +1,97 @@
+import { describe, expect, test } from 'vitest';
+import type { Layer, Unit } from '#core/contract.ts';
+import { findFabric } from '#core/tables/fabrics.ts';
+import { startReading, writeQuery } from '#core/wish/reading.ts';
+import { resolveLayers } from '#core/wish/resolve-layers.ts';
+import { deepFreeze } from '../../support/deep-freeze.ts';
+
+function read(layers: readonly Layer[] | undefined, unit: Unit = 'in') {
+  const reading = startReading(unit);
+  const resolved = resolveLayers(reading, deepFreeze(layers));
+  return { resolved, ...reading, query: decodeURIComponent(writeQuery(reading.kept)) };
+}
+const paths = ({ assumptions }: ReturnType<typeof read>) => assumptions.map(({ path }) => path);
+
+describe('resolveLayers', () => {
+  test('resolveLayers of nothing is four cotton prints on one flannel, and says so', () => {
+    const classic = read(undefined);
+    expect(
+      classic.resolved.map(({ role, fabric, prints }) => [role, fabric, prints.length]),
+    ).toEqual([
+      ['top', 'quilting-cotton', 4],
+      ['backing', 'flannel', 1],
+    ]);
+    for (const path of ['layers', 'layers.0.prints', 'layers.1.width', 'layers.1.shrink.length']) {
+      expect(paths(classic)).toContain(path);
+    }
+  });
+
+  test('resolveLayers of the classic ones spelt out is as if they were left out', () => {
+    const left = read(undefined);
+    expect(read([{ role: 'top' }, { role: 'backing' }])).toEqual(left);
+    expect(read(left.resolved)).toEqual(left);
+    const flannel = findFabric('flannel');
+    const shrink = { length: flannel.length.usual, width: flannel.width.usual };
+    const spelt = { role: 'backing', shrink, shrinkWashes: 1, gsm: flannel.gsm } as const;
+    expect(read([{ role: 'top', prints: 4 }, spelt])).toEqual(left);
+  });
+
+  test('resolveLayers tells the fabric of a layer where the layers are not the classic ones', () => {
+    const three = read([{ role: 'top' }, { role: 'middle' }, { role: 'backing' }]);
+    expect(three.query).toBe('layers.0.role=top&layers.1.role=middle&layers.2.role=backing');
+    expect(three.resolved.map(({ fabric }) => fabric)).toEqual([
+      'quilting-cotton',
+      'cotton-batting',
+      'flannel',
+    ]);
+    expect(paths(three)).toContain('layers.1.fabric');
+    expect(paths(three)).not.toContain('layers');
+  });
+
+  test('resolveLayers takes layers in any order', () => {
+    const turned = read([{ role: 'backing' }, { role: 'top' }]);
+    expect(turned.faults).toEqual([]);
+    expect(turned.resolved.map(({ fabric }) => fabric)).toEqual(['flannel', 'quilting-cotton']);
+    expect(turned.query).toBe('layers.0.role=backing&layers.1.role=top');
+  });
+
+  test.each<[string, readonly Layer[]]>([
+    ['two tops', [{ role: 'top' }, { role: 'top' }]],
+    ['no backing', [{ role: 'top' }, { role: 'middle' }]],
+    ['two backings', [{ role: 'top' }, { role: 'backing' }, { role: 'backing' }]],
+  ])('resolveLayers refuses %s', (_, layers) => {
+    expect(read(layers).faults).toMatchObject([{ code: 'layers-unfit', path: ['layers'] }]);
+  });
+
+  test('resolveLayers keeps both rates where one differs from the table', () => {
+    const own = read([{ role: 'top', shrink: { length: 3.5, width: 9 } }, { role: 'backing' }]);
+    expect(own.query).toContain('layers.0.shrink.length=3.5&layers.0.shrink.width=9');
+    expect(paths(own)).not.toContain('layers.0.shrink.length');
+    expect(paths(own)).toContain('layers.0.shrinkWashes');
+  });
+
+  test('resolveLayers asks nothing of a wash count without rates', () => {
+    const [top] = read([{ role: 'top', shrinkWashes: 5 }, { role: 'backing' }]).resolved;
+    expect(top).toMatchObject({ shrink: { length: 3.5, width: 2.5 }, shrinkWashes: 1 });
+  });
+
+  test('resolveLayers takes mass and thickness from the fabric until they are given', () => {
+    const [top] = read([
+      { role: 'top', fabric: 'denim', thickness: 1.1 },
+      { role: 'backing' },
+    ]).resolved;
+    expect(top).toMatchObject({ gsm: 340, thickness: 1.1 });
+  });
+
+  test('resolveLayers finds every wrong length of every layer at once', () => {
+    const { faults } = read([
+      { role: 'top', width: 'wide', selvage: -1 },
+      { role: 'backing', prints: [{ id: 'a', width: '1 in' }] },
+    ]);
+    expect(faults.map(({ code, path }) => [code, path.join('.')])).toEqual([
+      ['not-a-length', 'layers.0.width'],
+      ['not-a-length', 'layers.0.selvage'],
+      ['too-small', 'layers.1.prints.0.width'],
+    ]);
+  });
+});

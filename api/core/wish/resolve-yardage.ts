@@ -5,6 +5,7 @@ import { roundTo, toMillimetres } from '../length.ts';
 import { fail, type Outcome, type Path, succeed } from '../outcome.ts';
 import { DEFAULTS } from '../tables/defaults.ts';
 import {
+  isSound,
   keep,
   type Reading,
   type Resolved,
@@ -29,8 +30,8 @@ export function resolveYardage(request: YardageRequest): Outcome<Resolved<Yardag
     resolveFabric(reading, fabric, ['fabrics', index]),
   );
   checkIds(reading, request.fabrics, ['fabrics']);
-  if (reading.faults.length === 0) {
-    for (const [index, fabric] of fabrics.entries()) checkFit(reading, fabric, index);
+  for (const [index, fabric] of fabrics.entries()) {
+    if (isSound(reading, ['fabrics', index])) checkFit(reading, fabric, index);
   }
   if (reading.faults.length > 0) return fail(reading.faults);
   return succeed({
@@ -108,6 +109,7 @@ function resolvePiece(reading: Reading, piece: RollPiece, path: Path): PieceInpu
     path: [...path, 'directional'],
     given: piece.directional,
     fallback: false,
+    why: `Pieces of ${piece.id} may be turned`,
   });
   return { id: piece.id, width, length, count: piece.count, directional };
 }

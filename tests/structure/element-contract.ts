@@ -41,7 +41,8 @@ export function readPromise(source: string): Contract {
 
 /**
  * Reads what the code of an element holds. `lang` is every element's own; the default slot is there
- * where no template takes it, so that what stands in it gives way to the element.
+ * where no template takes it, so that what stands in it gives way to the element. A part is named in a
+ * template, or handed to `sheetView`.
  */
 export function readPractice(element: string, templates: string): Contract {
   const isDefaultHidden = !/<slot\s*>/.test(templates);
@@ -53,7 +54,7 @@ export function readPractice(element: string, templates: string): Contract {
       ...pick(templates, /<slot name="([\w-]+)"/g),
       ...(isDefaultHidden ? ['default'] : []),
     ]),
-    parts: pick(templates, /\bpart="([\w -]+)"/g),
+    parts: pick(templates, /(?:\bpart="|\bsheetView\(\s*')([\w -]+)["']/g),
     tokens: pick(templates, /var\((--ragbloom-[\w-]+)/g),
   };
 }

@@ -13,6 +13,7 @@ export interface BoundEndpoint {
   readonly path: `/${string}`;
   readonly summary: string;
   readonly schema: z.ZodType;
+  readonly mediaType: string;
   /** Puts it at its address, for every method that may ask it. */
   readonly mount: (app: Hono) => void;
 }
@@ -39,5 +40,5 @@ export function bindEndpoint<Request, Understood extends Resolved>(
     });
     app.all(path, allowMethods(['GET', 'HEAD', 'POST', 'QUERY']));
   };
-  return { path, summary, schema, mount };
+  return { path, summary, schema, mediaType, mount };
 }

@@ -22,6 +22,11 @@ export const RULES: readonly Rule[] = [
   { room: 'api/http/', may: ['api/http/', CORE, ...HONO, 'zod'] },
   { room: 'api/endpoints/', may: ['api/http/', CORE, ...HONO, 'zod'] },
   { room: 'api/pages/', may: ['api/pages/', 'api/http/', CORE, ...HONO] },
+  // What writes the documents: it runs on a desk, and nothing of the service imports it.
+  {
+    room: 'api/docs/',
+    may: ['api/docs/', 'api/app.ts', 'api/http/', CORE, 'zod', 'node:', 'vitest/node'],
+  },
   { room: 'api/app.ts', may: ['api/endpoints/', 'api/pages/', 'api/http/', CORE, ...HONO] },
   { room: 'api/worker.ts', may: ['api/app.ts'] },
   { room: 'api/start.ts', may: ['node:', 'miniflare', 'smol-toml'] },

@@ -1,0 +1,75 @@
+/** What the documents say of an endpoint beside what the endpoint says of itself. */
+export interface EndpointWords {
+  /** Name in the contract of the type that its answer has; none for a picture. */
+  readonly answer?: string;
+  /** Requests that the documents show, each with the answer it really gets. */
+  readonly examples: Readonly<Record<string, EndpointExample>>;
+}
+
+export interface EndpointExample {
+  readonly summary: string;
+  readonly input: object;
+}
+
+const throwWish = { target: { width: 40, height: 50 } };
+
+/** A row for each endpoint; a test keeps the two tables together. */
+export const ENDPOINT_WORDS: Readonly<Record<string, EndpointWords>> = {
+  '/v1/plan': {
+    answer: 'PlanAnswer',
+    examples: {
+      throw: { summary: 'A throw of 40 by 50 inches', input: throwWish },
+      bed: {
+        summary: 'A bed in centimetres, with measured flannel, derivations included',
+        input: {
+          unit: 'cm',
+          target: { bed: { width: 140, length: 200, drop: 30 } },
+          block: { cut: '21,5' },
+          layers: [
+            { role: 'top', prints: [{ id: 'Blue sprig' }, { id: 'Red dots', share: 2 }] },
+            { role: 'backing', fabric: 'flannel', shrink: { length: 6, width: 3.5 } },
+          ],
+          washes: 3,
+          explain: true,
+        },
+      },
+    },
+  },
+  '/v1/plan.svg': {
+    examples: { throw: { summary: 'A throw of 40 by 50 inches', input: throwWish } },
+  },
+  '/v1/yardage': {
+    answer: 'YardageAnswer',
+    examples: {
+      squares: {
+        summary: 'Squares of flannel, with two yards left on the bolt',
+        input: {
+          fabrics: [
+            {
+              id: 'Fog flannel',
+              width: 42,
+              lengthLeft: '2 yd',
+              pieces: [{ id: 'backing', width: '8 1/2', length: '8 1/2', count: 42 }],
+            },
+          ],
+        },
+      },
+    },
+  },
+  '/v1/wash-shrinkage': {
+    answer: 'WashAnswer',
+    examples: {
+      swatches: {
+        summary: 'Three swatches, and the size to sew for 50 by 60 inches',
+        input: {
+          swatches: [
+            { fabric: 'sandwich', direction: 'length', before: 10, after: '9 5/8' },
+            { fabric: 'sandwich', direction: 'length', before: 10, after: '9 1/2' },
+            { fabric: 'sandwich', direction: 'width', before: 10, after: '9 3/4' },
+          ],
+          wanted: { width: 50, height: 60 },
+        },
+      },
+    },
+  },
+};

@@ -521,6 +521,8 @@ export interface Swatch {
   readonly before: Length;
   readonly after: Length;
   readonly washes?: number;
+  /** Both diagonals of a marked square after the wash, to tell its skew. */
+  readonly diagonals?: { readonly ac: Length; readonly bd: Length };
 }
 
 export interface WashRequest {
@@ -530,6 +532,11 @@ export interface WashRequest {
   readonly grain?: Grain;
   readonly sewn?: { readonly width: Length; readonly height: Length };
   readonly wanted?: { readonly width: Length; readonly height: Length };
+  /** The block that a wanted size is sewn from; its cut size is chosen from `cuts` where it is left out. */
+  readonly block?: { readonly cut?: Length; readonly seam?: Length };
+  readonly cuts?: readonly Length[];
+  /** How near the wanted size must come. */
+  readonly fit?: Length;
   readonly washes?: readonly number[];
   readonly confidence?: 90 | 95 | 99;
 }
@@ -542,11 +549,15 @@ export interface WashInput {
     readonly before: number;
     readonly after: number;
     readonly washes: number;
+    readonly diagonals?: { readonly ac: number; readonly bd: number };
   }[];
   readonly layers: readonly LayerInput[];
   readonly grain: Grain;
   readonly sewn?: Pair;
   readonly wanted?: Pair;
+  readonly block: { readonly cut?: number; readonly seam: number };
+  readonly cuts: readonly number[];
+  readonly fit?: number;
   readonly washes: readonly number[];
   readonly confidence: 90 | 95 | 99;
 }
@@ -568,7 +579,24 @@ export interface SwatchResult {
   readonly nextHigh?: number;
   /** Percent points by which reading the ruler alone blurs one specimen. */
   readonly reading: number;
+  /** Mean skew of the specimens whose diagonals were given, and what it does to one block. */
+  readonly skew?: {
+    /** Percent; the sign tells which way the square leans. */
+    readonly mean: number;
+    readonly n: number;
+    /** How far one side of a block leans out of true. */
+    readonly lean: number;
+    /** Side of that block. */
+    readonly side: number;
+  };
+  readonly notes: readonly SwatchNote[];
 }
+
+/**
+ * What a reader should know of a result: nothing is known of the spread; the ruler is too coarse for
+ * so small a change; the cloth shrank less than after fewer washes, which is worth measuring again.
+ */
+export type SwatchNote = 'one-specimen' | 'coarse-reading' | 'grew-back';
 
 export interface Course {
   readonly fabric: string;
@@ -593,6 +621,22 @@ export interface LayerPull {
   /** Percent by which the layer wants to shrink beyond the quilt: above zero tight, below zero it puckers. */
   readonly length: number;
   readonly width: number;
+  /** What it does where it pulls hardest; within half a percent point it lies even. */
+  readonly says: 'tight' | 'even' | 'puckers';
+}
+
+/** The size to sew for a wanted size, and the nearest that whole blocks come to. */
+export interface SewFor extends Pair {
+  /** Absent where no grid within the limits comes near. */
+  readonly nearest?: {
+    readonly cut: number;
+    readonly columns: number;
+    readonly rows: number;
+    readonly sewn: Pair;
+    readonly washed: Pair;
+    /** Washed size less the wanted one, signed. */
+    readonly fit: Pair;
+  };
 }
 
 export interface WashAnswer extends AnswerParts<WashInput> {
@@ -607,9 +651,20 @@ export interface WashAnswer extends AnswerParts<WashInput> {
   }[];
   readonly sizes: readonly WashedSize[];
   /** Sewn size that gives `wanted` after the first of `washes`. */
-  readonly sewFor?: Pair;
+  readonly sewFor?: SewFor;
   readonly pull: readonly LayerPull[];
-  readonly prewash: { readonly advised: boolean; readonly why: string };
+  /** How far the quilt may come out from what is expected after the first of `washes`. */
+  readonly doubt: {
+    /** Half the width of the interval each way, percent points. */
+    readonly percent: Pair;
+    /** Swatches a cloth and direction that would halve it; absent where thirty would not. */
+    readonly swatches?: number;
+  };
+  readonly prewash: {
+    readonly advised: boolean;
+    readonly why: string;
+    readonly reasons: readonly ('pull' | 'doubt')[];
+  };
 }
 
 // ---------------------------------------------------------------- /v1/stash
@@ -720,6 +775,8 @@ export interface StashAnswer extends AnswerParts<StashInput> {
     readonly cut: number;
     readonly roles: readonly { readonly role: Role; readonly blocks: number }[];
   }[];
+  /** What keeps the first option from being larger, or from being at all. */
+  readonly limitedBy: readonly StashLimit[];
   /** Largest first; none that another beats in size, shape and number of blocks. */
   readonly options: readonly StashOption[];
 }

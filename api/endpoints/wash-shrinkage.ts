@@ -7,6 +7,7 @@ import { bindEndpoint } from '../http/bind-endpoint.ts';
 import type { Same } from '../http/same.ts';
 import {
   counted,
+  cutsSchema,
   grainSchema,
   layersSchema,
   lengthOf,
@@ -22,6 +23,13 @@ const swatchSchema = z
     before: lengthOf('Between the marks before washing'),
     after: lengthOf('Between the marks after washing'),
     washes: counted('washes', 'How often it was washed').exactOptional(),
+    diagonals: z
+      .strictObject({
+        ac: lengthOf('One diagonal of a marked square after the wash'),
+        bd: lengthOf('The other diagonal'),
+      })
+      .meta({ description: 'Both diagonals, to tell the skew' })
+      .exactOptional(),
   })
   .meta({ description: 'One measured specimen' });
 true satisfies Same<z.infer<typeof swatchSchema>, Swatch>;
@@ -37,6 +45,15 @@ export const washSchema = z.strictObject({
   grain: grainSchema.exactOptional(),
   sewn: sidesOf('Size before washing').exactOptional(),
   wanted: sidesOf('Size wished for after washing').exactOptional(),
+  block: z
+    .strictObject({
+      cut: lengthOf('Side of a block as cut').exactOptional(),
+      seam: lengthOf('Seam allowance').exactOptional(),
+    })
+    .meta({ description: 'The block that a wanted size is sewn from' })
+    .exactOptional(),
+  cuts: cutsSchema.exactOptional(),
+  fit: lengthOf('How near the wanted size must come').exactOptional(),
   washes: z
     .array(counted('washes', 'A wash count'))
     .min(1)

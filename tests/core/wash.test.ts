@@ -57,6 +57,7 @@ describe('predictWash', () => {
       'change',
       'n',
       'reading',
+      'notes',
     ]);
   });
 

@@ -23,7 +23,10 @@ export interface Fabric {
   readonly rate: number;
   /** How firmly the layer pulls for its mass: 1 for woven cloth, less for loose batting. */
   readonly grip: number;
+  /** Of mass and thickness. */
   readonly source: string;
+  /** Of the two shrink ranges. */
+  readonly shrinkSource: string;
 }
 
 /**
@@ -35,44 +38,47 @@ const RATE = 2 / 7;
 const range = (low: number, usual: number, high: number): ShrinkRange => ({ low, usual, high });
 
 /**
- * Cloth and batting with figures to start from. All masses, thicknesses and ranges are common
- * practice with no source; the course over washes follows one published pair of figures.
+ * Cloth and batting with figures to start from. Masses and thicknesses are common practice with no
+ * source; shrink ranges lean on published figures where there are some, named in each row.
  */
 export const FABRICS: readonly Fabric[] = [
-  cloth('quilting-cotton', 140, 0.3, range(2, 3.5, 5), range(1, 2.5, 4)),
-  cloth('flannel', 170, 0.6, range(3, 6, 10), range(2, 3.5, 6)),
-  cloth('denim', 340, 0.8, range(2, 4, 8), range(1, 2, 4)),
-  cloth('linen-cotton', 180, 0.4, range(3, 5, 8), range(2, 4, 6)),
-  cloth('plush', 260, 2, range(0, 0.5, 2), range(0, 0.5, 2)),
-  cloth('fleece', 240, 1.6, range(0, 0.5, 2), range(0, 0.5, 2)),
+  cloth('quilting-cotton', 140, 0.3, {
+    length: range(2, 3.5, 6),
+    width: range(1, 2.5, 4),
+    shrinkSource: SOURCES.plainCotton,
+  }),
+  cloth('flannel', 170, 0.6, {
+    length: range(3, 5, 10),
+    width: range(0, 2.5, 6),
+    shrinkSource: SOURCES.flannelWashed,
+  }),
+  cloth('denim', 340, 0.8, {
+    length: range(2, 4, 8),
+    width: range(1, 3, 5),
+    shrinkSource: SOURCES.plainCotton,
+  }),
+  cloth('linen-cotton', 180, 0.4, practised(range(3, 5, 8), range(2, 4, 6))),
+  cloth('plush', 260, 2, practised(range(0, 0.5, 2), range(0, 0.5, 2))),
+  cloth('fleece', 240, 1.6, practised(range(0, 0.5, 2), range(0, 0.5, 2))),
   batting('cotton-batting', 150, 1.6, range(2, 4, 6)),
   batting('blend-batting', 130, 1.8, range(1, 3, 5)),
   batting('bamboo-batting', 150, 1.8, range(1, 2.5, 4)),
   batting('polyester-batting', 110, 3, range(0, 0.5, 1.5)),
 ];
 
-function cloth(
-  name: FabricName,
-  gsm: number,
-  thickness: number,
-  length: ShrinkRange,
-  width: ShrinkRange,
-): Fabric {
-  return { name, gsm, thickness, length, width, rate: RATE, grip: 1, source: SOURCES.practice };
+type Shrinking = Pick<Fabric, 'length' | 'width' | 'shrinkSource'>;
+
+function practised(length: ShrinkRange, width: ShrinkRange): Shrinking {
+  return { length, width, shrinkSource: SOURCES.practice };
+}
+
+function cloth(name: FabricName, gsm: number, thickness: number, shrinking: Shrinking): Fabric {
+  return { name, gsm, thickness, ...shrinking, rate: RATE, grip: 1, source: SOURCES.practice };
 }
 
 /** Batting has no grain that a maker can tell, so both directions share one range. */
 function batting(name: FabricName, gsm: number, thickness: number, both: ShrinkRange): Fabric {
-  return {
-    name,
-    gsm,
-    thickness,
-    length: both,
-    width: both,
-    rate: RATE,
-    grip: 0.25,
-    source: SOURCES.practice,
-  };
+  return { ...cloth(name, gsm, thickness, practised(both, both)), grip: 0.25 };
 }
 
 /**

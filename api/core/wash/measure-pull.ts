@@ -1,4 +1,4 @@
-import type { LayerPull, WashAnswer, WashInput } from '../contract.ts';
+import type { LayerPull, WashInput } from '../contract.ts';
 import { roundTo } from '../length.ts';
 import { shrinkAfter } from './follow-course.ts';
 import type { SwatchCourse } from './read-swatches.ts';
@@ -6,8 +6,8 @@ import { settleSandwich } from './settle-sandwich.ts';
 import { layerPulls } from './shrink-quilt.ts';
 import { findRanges, withCourses } from './shrink-sandwich.ts';
 
-/** Pulls farther apart than this, in percent points, pucker a face: common practice, no source. */
-export const PULL_LIMIT = 2;
+/** A pull that no hand feels, percent points: common practice, no source. */
+const EVEN = 0.5;
 
 /**
  * How much each layer wants to shrink beyond the quilt as a whole, kᵢ − k, along and across the
@@ -31,44 +31,21 @@ export function measurePull(
   };
   const along = pullsOf('length');
   const across = pullsOf('width');
-  return input.layers.map((layer, index) => ({
-    layer: layer.role,
-    length: along[index] ?? 0,
-    width: across[index] ?? 0,
-  }));
+  return input.layers.map((layer, index) => {
+    const length = along[index] ?? 0;
+    const width = across[index] ?? 0;
+    return { layer: layer.role, length, width, says: describePull(length, width) };
+  });
 }
 
 /**
- * Whether to prewash, with the reason: where two layers pull farther apart than `PULL_LIMIT`.
- *
- * @param washed whether each layer, in the order of `pull`, was prewashed already
+ * What a layer does where it pulls hardest: `tight`, `puckers`, or `even` within half a percent point.
  *
  * @example
- * adviseOnPrewash([{ layer: 'top', length: -1, width: 0 }, { layer: 'backing', length: 0.5, width: 0 }]).advised // => false
+ * describePull(0.2, -1.4) // => 'puckers'
  */
-export function adviseOnPrewash(
-  pull: readonly LayerPull[],
-  washed: readonly boolean[] = [],
-): WashAnswer['prewash'] {
-  const way = spread(pull, 'length') >= spread(pull, 'width') ? 'length' : 'width';
-  const gap = spread(pull, way);
-  const tight = pull.toSorted((one, other) => other[way] - one[way])[0];
-  const words = `${roundTo(gap, 1)} percent points`;
-  if (gap <= PULL_LIMIT || tight === undefined) {
-    return {
-      advised: false,
-      why: `The layers pull at most ${words} apart, within ${PULL_LIMIT}: they will settle together.`,
-    };
-  }
-  const again = washed[pull.indexOf(tight)] === true ? ' once more' : '';
-  const cure = `prewash the ${tight.layer}${again}`;
-  return {
-    advised: true,
-    why: `The layers pull ${words} apart, more than ${PULL_LIMIT}: ${cure}, or the other face will pucker.`,
-  };
-}
-
-function spread(pull: readonly LayerPull[], direction: 'length' | 'width'): number {
-  const values = pull.map((layer) => layer[direction]);
-  return Math.max(...values) - Math.min(...values);
+export function describePull(length: number, width: number): LayerPull['says'] {
+  const hardest = Math.abs(length) >= Math.abs(width) ? length : width;
+  if (Math.abs(hardest) <= EVEN) return 'even';
+  return hardest > 0 ? 'tight' : 'puckers';
 }

@@ -31,15 +31,16 @@ const USUAL_RATE = 2 / 7;
  * Gathers specimens by cloth, direction and wash count, with mean, spread and intervals.
  *
  * @param confidence share between 0 and 1
- * @returns groups in the order in which they first appear, fewer washes first within a cloth
+ * @returns groups by name of the cloth, then direction, then washes: the order of specimens does not show
  */
 export function groupSwatches(
   swatches: readonly SwatchInput[],
   confidence: number,
 ): readonly SwatchGroup[] {
-  const clothOf = (swatch: SwatchInput) => `${swatch.direction} ${swatch.fabric}`;
+  const clothOf = (swatch: SwatchInput) => `${swatch.fabric} ${swatch.direction}`;
   const cloths = Map.groupBy(swatches, clothOf);
-  return [...cloths.values()].flatMap((cloth) =>
+  const byName = [...cloths].toSorted(([one], [other]) => (one < other ? -1 : 1));
+  return byName.flatMap(([, cloth]) =>
     [...Map.groupBy(cloth, (swatch) => swatch.washes)]
       .toSorted(([one], [other]) => one - other)
       .map(([washes, specimens]) => {

@@ -1,8 +1,9 @@
 import type { Extent } from '../block/size-quilt.ts';
-import type { Course, Pair, SwatchResult, Unit, WashAnswer } from '../contract.ts';
+import type { Course, Pair, SwatchNote, SwatchResult, Unit, WashAnswer } from '../contract.ts';
 import { roundTo } from '../length.ts';
 import { shrinkAfter } from './follow-course.ts';
 import { readingError } from './measure-change.ts';
+import { leanOf, measureSkew } from './measure-skew.ts';
 import type { SwatchCourse, SwatchGroup } from './read-swatches.ts';
 import type { WashedShrink } from './shrink-sandwich.ts';
 
@@ -11,14 +12,24 @@ const DIVISION = { in: 0.125, cm: 0.1 } as const;
 
 const percent = (value: number) => roundTo(value, 4);
 
+/** What a group is seen against. */
+export interface GroupFrame {
+  readonly unit: Unit;
+  /** Side of a block, in the unit, whose lean a skew is told by. */
+  readonly side: number;
+  /** All groups, to compare the same cloth after fewer washes. */
+  readonly groups: readonly SwatchGroup[];
+}
+
 /**
  * Writes what one group of specimens says; percent, negative is shrinkage.
  */
-export function writeGroup(group: SwatchGroup, unit: Unit): SwatchResult {
+export function writeGroup(group: SwatchGroup, { unit, side, groups }: GroupFrame): SwatchResult {
   const errors = group.specimens.map(({ before, after }) =>
     readingError({ before, after, division: DIVISION[unit] }),
   );
   const { sd, interval, next } = group;
+  const reading = Math.max(...errors);
   return {
     fabric: group.fabric,
     direction: group.direction,
@@ -28,8 +39,40 @@ export function writeGroup(group: SwatchGroup, unit: Unit): SwatchResult {
     ...(sd !== undefined && { sd: percent(sd) }),
     ...(interval && { low: percent(interval.low), high: percent(interval.high) }),
     ...(next && { nextLow: percent(next.low), nextHigh: percent(next.high) }),
-    reading: percent(Math.max(...errors)),
+    reading: percent(reading),
+    ...writeSkew(group, side),
+    notes: noteGroup(group, groups, reading),
   };
+}
+
+function noteGroup(
+  group: SwatchGroup,
+  groups: readonly SwatchGroup[],
+  reading: number,
+): readonly SwatchNote[] {
+  const grewBack = groups.some(
+    (other) =>
+      other.fabric === group.fabric &&
+      other.direction === group.direction &&
+      other.washes < group.washes &&
+      group.mean - other.mean > reading,
+  );
+  return [
+    ...(group.n === 1 ? (['one-specimen'] as const) : []),
+    ...(reading > Math.abs(group.mean) / 2 ? (['coarse-reading'] as const) : []),
+    ...(grewBack ? (['grew-back'] as const) : []),
+  ];
+}
+
+function writeSkew(group: SwatchGroup, side: number): Pick<SwatchResult, 'skew'> {
+  const skews = group.specimens.flatMap(({ diagonals }) =>
+    diagonals === undefined ? [] : [measureSkew(diagonals.ac, diagonals.bd)],
+  );
+  if (skews.length === 0) return {};
+  const ordered = skews.toSorted((one, other) => one - other);
+  const mean = ordered.reduce((sum, skew) => sum + skew, 0) / skews.length;
+  const lean = roundTo(leanOf(mean, side), 4);
+  return { skew: { mean: percent(mean), n: skews.length, lean, side } };
 }
 
 /**

@@ -133,7 +133,7 @@ function resolveShrink(
         path: [...at('shrink'), name].join('.'),
         value: usual,
         why: `${fabric.name} shrinks ${low} to ${high} % at the first wash, ${way} the roll`,
-        source: fabric.source,
+        source: fabric.shrinkSource,
       });
     }
   }

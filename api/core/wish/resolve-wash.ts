@@ -1,8 +1,8 @@
-import type { Pair, Swatch, WashInput, WashRequest } from '../contract.ts';
+import type { Pair, WashInput, WashRequest } from '../contract.ts';
 import { roundTo } from '../length.ts';
 import { fail, type Outcome, succeed } from '../outcome.ts';
 import { SOURCES } from '../sources.ts';
-import { FABRICS } from '../tables/fabrics.ts';
+import { DEFAULTS } from '../tables/defaults.ts';
 import {
   isSound,
   keep,
@@ -13,25 +13,22 @@ import {
   startReading,
   writeQuery,
 } from './reading.ts';
+import { resolveCuts } from './resolve-block.ts';
 import { resolveLayers } from './resolve-layers.ts';
+import { resolveSwatches } from './resolve-swatches.ts';
 
 /** Wash counts shown when none were asked for. */
 const USUAL_WASHES: readonly number[] = [1, 3, 5, 10];
 
-/** Names of swatches that mean something here: a fabric of the table, or a quilted test block. */
-const KNOWN_NAMES: ReadonlySet<string> = new Set(['sandwich', ...FABRICS.map(({ name }) => name)]);
-
 /**
- * Understands a wish for wash and shrinkage. Refuses a swatch that came out more than twice or less
- * than half as long as it went in (`after-unlikely`): that is a slip of the pen or of the unit.
+ * Understands a wish for wash and shrinkage. Wash counts keep their order, each once: what to sew for
+ * a wanted size goes by the first.
  *
  * @returns as `resolvePlan` does
  */
 export function resolveWash(request: WashRequest): Outcome<Resolved<WashInput>> {
   const reading = startReading(request.unit);
-  const swatches = (request.swatches ?? []).map((swatch, index) =>
-    resolveSwatch(reading, swatch, index),
-  );
+  const swatches = resolveSwatches(reading, request.swatches);
   const layers = resolveLayers(reading, request.layers);
   const grain = readPlain<'alternating' | 'aligned'>(reading, {
     path: ['grain'],
@@ -41,6 +38,12 @@ export function resolveWash(request: WashRequest): Outcome<Resolved<WashInput>> 
   });
   const sewn = resolvePair(reading, 'sewn', request.sewn);
   const wanted = resolvePair(reading, 'wanted', request.wanted);
+  const block = resolveWashBlock(reading, request.block);
+  const { cuts } = resolveCuts(reading, request.cuts);
+  const fit =
+    request.fit === undefined
+      ? {}
+      : { fit: readLengthField(reading, { path: ['fit'], given: request.fit, limit: 'ease' }) };
   const washes = resolveWashes(reading, request.washes);
   const confidence = readPlain<90 | 95 | 99>(reading, {
     path: ['confidence'],
@@ -56,50 +59,13 @@ export function resolveWash(request: WashRequest): Outcome<Resolved<WashInput>> 
     grain,
     ...(sewn && { sewn }),
     ...(wanted && { wanted }),
+    block,
+    cuts,
+    ...fit,
     washes,
     confidence,
   };
   return succeed({ input, assumptions: reading.assumptions, query: writeQuery(reading.kept) });
-}
-
-function resolveSwatch(
-  reading: Reading,
-  swatch: Swatch,
-  index: number,
-): WashInput['swatches'][number] {
-  const at = (name: string) => ['swatches', index, name];
-  const fabric = readPlain(reading, {
-    path: at('fabric'),
-    given: swatch.fabric === undefined ? undefined : readName(swatch.fabric),
-    fallback: 'cloth',
-    why: 'A swatch without the name of a fabric tells of itself, not of a layer of the quilt',
-  });
-  keep(reading, at('direction'), swatch.direction);
-  const side = (name: 'before' | 'after') =>
-    readLengthField(reading, { path: at(name), given: swatch[name], limit: 'benchmark' });
-  const before = side('before');
-  const after = side('after');
-  if (isSound(reading, at('before'), at('after')) && (after > 2 * before || after < before / 2)) {
-    reading.faults.push({
-      code: 'after-unlikely',
-      path: at('after'),
-      expected: `${roundTo(before / 2, 4)} to ${roundTo(2 * before, 4)} ${reading.unit}`,
-      received: `${after} ${reading.unit}`,
-    });
-  }
-  const washes = readPlain(reading, {
-    path: at('washes'),
-    given: swatch.washes,
-    fallback: 1,
-    why: 'The swatch was measured after one wash',
-  });
-  return { fabric, direction: swatch.direction, before, after, washes };
-}
-
-/** The name as given, or the name of the table that it spells in its own way. */
-function readName(name: string): string {
-  const known = name.trim().toLowerCase().replace(/\s+/g, '-');
-  return KNOWN_NAMES.has(known) ? known : name;
 }
 
 function resolvePair(
@@ -111,6 +77,30 @@ function resolvePair(
   const side = (side: 'width' | 'height') =>
     readLengthField(reading, { path: [name, side], given: given[side], limit: 'quiltSide' });
   return { width: side('width'), height: side('height') };
+}
+
+function resolveWashBlock(reading: Reading, block: WashRequest['block']): WashInput['block'] {
+  const cut =
+    block?.cut === undefined
+      ? {}
+      : {
+          cut: readLengthField(reading, { path: ['block', 'cut'], given: block.cut, limit: 'cut' }),
+        };
+  const seam = readLengthField(reading, {
+    path: ['block', 'seam'],
+    given: block?.seam,
+    limit: 'seam',
+    fallback: DEFAULTS[reading.unit].seam,
+  });
+  if (cut.cut !== undefined && isSound(reading, ['block']) && cut.cut <= 2 * seam) {
+    reading.faults.push({
+      code: 'seam-eats-face',
+      path: ['block', 'seam'],
+      expected: `${roundTo(cut.cut / 2, 4)} ${reading.unit}`,
+      received: `${roundTo(seam, 4)} ${reading.unit}`,
+    });
+  }
+  return { ...cut, seam };
 }
 
 function resolveWashes(reading: Reading, given: readonly number[] | undefined): readonly number[] {

@@ -1,6 +1,5 @@
 import * as z from 'zod';
 import type { PlanRequest, Target } from '#core/contract.ts';
-import { SIZE_LIMITS } from '#core/limits.ts';
 import { SIZES } from '#core/tables/sizes.ts';
 import type { Same } from '../same.ts';
 import * as wire from './wire-schemas.ts';
@@ -102,12 +101,7 @@ export const planSchema = z.strictObject({
   unit: wire.unitSchema.exactOptional(),
   target: targetSchema,
   block: blockSchema.exactOptional(),
-  cuts: z
-    .array(lengthOf('Side of a block as cut'))
-    .min(1)
-    .max(SIZE_LIMITS.cuts)
-    .meta({ description: 'Cut sizes to consider when block.cut is left out' })
-    .exactOptional(),
+  cuts: wire.cutsSchema.exactOptional(),
   layers: wire.layersSchema.exactOptional(),
   grain: wire.grainSchema.exactOptional(),
   washes: counted('washes', 'Which wash the washed size is for').exactOptional(),

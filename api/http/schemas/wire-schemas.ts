@@ -112,5 +112,10 @@ export const layersSchema = z
     description: 'One top, one backing, up to two in the middle; cotton on flannel unless told',
   });
 
+export const cutsSchema = z
+  .array(lengthOf('Side of a block as cut'))
+  .min(1)
+  .max(SIZE_LIMITS.cuts)
+  .meta({ description: 'Cut sizes to consider when block.cut is left out' });
 true satisfies Same<z.infer<ReturnType<typeof lengthOf>>, Length>;
 true satisfies Same<z.infer<ReturnType<typeof sidesOf>>, Record<keyof Pair, Length>>;

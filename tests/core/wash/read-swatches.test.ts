@@ -26,12 +26,12 @@ describe('groupSwatches', () => {
     );
     const names = groups.map(({ fabric, direction, washes, n }) => [fabric, direction, washes, n]);
     expect(names).toEqual([
+      ['denim', 'length', 1, 1],
       ['flannel', 'length', 1, 2],
       ['flannel', 'length', 3, 1],
-      ['denim', 'length', 1, 1],
       ['flannel', 'width', 1, 1],
     ]);
-    expect(groups[0]?.mean).toBeCloseTo(-4.5, 12);
+    expect(groups[1]?.mean).toBeCloseTo(-4.5, 12);
   });
 
   test('groupSwatches of nothing is nothing', () => {

@@ -26,7 +26,7 @@ describe('shrinkSandwich', () => {
   test('shrinkSandwich without swatches is the model of the table, and not measured', () => {
     const { input, courses } = prepare({});
     const { usual, isMeasured } = shrinkSandwich(input, courses, 1);
-    expect(usual.height).toBeCloseTo((170 * 0.06 + 35 * 0.035) / 205, 12);
+    expect(usual.height).toBeCloseTo((170 * 0.05 + 35 * 0.035) / 205, 12);
     expect(isMeasured).toBe(false);
   });
 
@@ -52,7 +52,7 @@ describe('shrinkSandwich', () => {
     const { input, courses } = prepare({ swatches: [swatch('sandwich', 'length', 9.7)] });
     const found = shrinkSandwich(input, courses, 1);
     expect(found.usual.height).toBeCloseTo(0.03, 12);
-    expect(found.usual.width).toBeCloseTo((170 * 0.035 + 35 * 0.025) / 205, 12);
+    expect(found.usual.width).toBeCloseTo((170 * 0.025 + 35 * 0.025) / 205, 12);
     expect(found.isMeasured).toBe(false);
   });
 

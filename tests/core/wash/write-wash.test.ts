@@ -11,22 +11,25 @@ const swatch = (after: number, washes = 1) => ({
 });
 const groups = (...swatches: readonly ReturnType<typeof swatch>[]) => groupSwatches(swatches, 0.95);
 
+const inches = { unit: 'in', side: 8.5, groups: [] } as const;
+
 describe('writeGroup', () => {
   test('writeGroup of one specimen says nothing of spread by leaving it out', () => {
     const [group] = groups(swatch(9.6));
-    expect(group && writeGroup(group, 'in')).toEqual({
+    expect(group && writeGroup(group, inches)).toEqual({
       fabric: 'flannel',
       direction: 'length',
       washes: 1,
       change: -4,
       n: 1,
       reading: 0.5002,
+      notes: ['one-specimen'],
     });
   });
 
   test('writeGroup of three specimens has spread, interval and that for one more piece', () => {
     const [group] = groups(swatch(9.6), swatch(9.65), swatch(9.7));
-    expect(group && writeGroup(group, 'in')).toMatchObject({
+    expect(group && writeGroup(group, inches)).toMatchObject({
       change: -3.5,
       sd: 0.5,
       low: -4.7421,
@@ -39,7 +42,34 @@ describe('writeGroup', () => {
   test('writeGroup reads centimetres to the millimetre', () => {
     const [group] = groups({ ...swatch(24), before: 25 });
     // 100·(0.1/√12)/25·√(1 + 0.96²).
-    expect(group && writeGroup(group, 'cm').reading).toBe(0.1601);
+    expect(group && writeGroup(group, { ...inches, unit: 'cm' }).reading).toBe(0.1601);
+  });
+});
+
+describe('writeGroup of skewed swatches', () => {
+  test('writeGroup has the mean skew of those whose diagonals were given, and the lean of a block', () => {
+    const square = (ac: number, bd: number) => ({ ...swatch(9.6), diagonals: { ac, bd } });
+    const [group] = groups(square(26, 25.5), square(365, 350), swatch(9.6));
+    const mean = (100 * (1 / 51.5) + 100 * (30 / 715)) / 2;
+    const { skew } = group ? writeGroup(group, { ...inches, side: 10 }) : {};
+    expect(skew?.mean).toBeCloseTo(mean, 4);
+    expect(skew?.lean).toBeCloseTo(mean / 10, 4);
+    expect(skew).toMatchObject({ n: 2, side: 10 });
+  });
+
+  test('writeGroup warns of a change that the ruler can hardly see', () => {
+    const [group] = groups(swatch(9.95), swatch(9.95));
+    expect(group && writeGroup(group, inches).notes).toEqual(['coarse-reading']);
+  });
+});
+
+describe('writeGroup of a cloth that grew back', () => {
+  test('writeGroup says so where more washes shrank it less, beyond what the ruler blurs', () => {
+    const all = groups(swatch(9.4), swatch(9.6, 3));
+    const [once, thrice] = all;
+    const frame = { ...inches, groups: all };
+    expect(once && writeGroup(once, frame).notes).toEqual(['one-specimen']);
+    expect(thrice && writeGroup(thrice, frame).notes).toEqual(['one-specimen', 'grew-back']);
   });
 });
 

@@ -120,7 +120,8 @@ export function isCotSize(size: { readonly width: number; readonly height: numbe
   return short <= COT_QUILT.short && long <= COT_QUILT.long;
 }
 
-function infantSleep(facts: CautionFacts): Caution {
+/** Danger where a quilt of cot size is wished for or comes out; else a note. */
+export function infantSleep(facts: Pick<CautionFacts, 'size' | 'wish'>): Caution {
   return isCotSize(facts.size) || isCotSize(facts.wish)
     ? caution(
         'infant-sleep',

@@ -1,0 +1,61 @@
+import { countSquares, type Remnant } from './count-squares.ts';
+
+/** A rectangle of cloth, mm. */
+export interface Rectangle {
+  /** Across. */
+  readonly width: number;
+  readonly length: number;
+}
+
+/**
+ * What is left of one piece in rectangles when squares are cut from one corner on, row by row: the end
+ * that no row reaches, the edge beside the full rows, and the rest of the last row.
+ * Rows are laid across or along, whichever leaves the larger rectangle, ties across.
+ *
+ * @param order side of a square in mm, squares wanted (at most what the piece gives, at least 1), and
+ * the least shorter side of a rectangle worth keeping
+ * @returns largest first
+ *
+ * @example
+ * leaveRectangles({ width: 500, length: 400, selvage: 0, squaring: 0 }, { cut: 150, squares: 4, usable: 60 }) // => [{ width: 350, length: 150 }, { width: 500, length: 100 }, { width: 50, length: 150 }]
+ */
+export function leaveRectangles(
+  piece: Remnant,
+  order: { readonly cut: number; readonly squares: number; readonly usable: number },
+): readonly Rectangle[] {
+  const { usableWidth, usableLength } = countSquares(piece, order.cut);
+  const upright = layOut({ width: usableWidth, length: usableLength }, order);
+  const turned = layOut({ width: usableLength, length: usableWidth }, order).map(turn);
+  const kept = (rectangles: readonly Rectangle[]) =>
+    rectangles.filter(({ width, length }) => Math.min(width, length) >= order.usable - 1e-6);
+  const [across, along] = [kept(upright), kept(turned)];
+  return largest(along) > largest(across) + 1e-6 ? along.toSorted(byArea) : across.toSorted(byArea);
+}
+
+/** Rows across, one above the other from the start of the length. */
+function layOut(
+  { width, length }: Rectangle,
+  { cut, squares }: { readonly cut: number; readonly squares: number },
+): readonly Rectangle[] {
+  const { across } = countSquares({ width, length, selvage: 0, squaring: 0 }, cut);
+  const rows = Math.ceil(squares / across);
+  const last = squares - (rows - 1) * across;
+  const full = last === across ? rows : rows - 1;
+  return [
+    { width, length: length - rows * cut },
+    { width: width - across * cut, length: full * cut },
+    ...(full < rows ? [{ width: width - last * cut, length: cut }] : []),
+  ];
+}
+
+function turn({ width, length }: Rectangle): Rectangle {
+  return { width: length, length: width };
+}
+
+function largest(rectangles: readonly Rectangle[]): number {
+  return Math.max(0, ...rectangles.map(({ width, length }) => width * length));
+}
+
+function byArea(one: Rectangle, other: Rectangle): number {
+  return other.width * other.length - one.width * one.length;
+}

@@ -71,8 +71,12 @@ describe('resolveLayers', () => {
   });
 
   test('resolveLayers asks nothing of a wash count without rates', () => {
+    const cotton = findFabric('quilting-cotton');
     const [top] = read([{ role: 'top', shrinkWashes: 5 }, { role: 'backing' }]).resolved;
-    expect(top).toMatchObject({ shrink: { length: 3.5, width: 2.5 }, shrinkWashes: 1 });
+    expect(top).toMatchObject({
+      shrink: { length: cotton.length.usual, width: cotton.width.usual },
+      shrinkWashes: 1,
+    });
   });
 
   test('resolveLayers takes mass and thickness from the fabric until they are given', () => {

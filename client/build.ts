@@ -3,7 +3,8 @@ import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { type BuildOptions, build, type Metafile } from 'esbuild';
+import { type BuildOptions, build, type Metafile, type PluginBuild, transform } from 'esbuild';
+import { TOKENS } from './look/tokens.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -21,10 +22,19 @@ const targets: readonly BuildOptions[] = [
   {
     entryPoints: ['client/embed.ts'],
     outfile: 'assets/embed.js',
+    plugins: [{ name: 'collapse-templates', setup: collapseTemplates }],
     platform: 'browser',
     format: 'iife',
     target: 'es2022',
     legalComments: 'linked',
+  },
+  {
+    entryPoints: ['client/data/on-device.ts'],
+    outfile: 'assets/on-device.js',
+    platform: 'browser',
+    format: 'esm',
+    target: 'es2022',
+    legalComments: 'none',
   },
   {
     entryPoints: ['api/worker.ts'],
@@ -71,6 +81,22 @@ export function findExcess(
   });
 }
 
+/**
+ * Takes the indentation out of our templates and style sheets, which the bundler leaves as it finds it. Once the code
+ * around them is minified a line end stands nowhere but in a template, where a space does as well, and in a style sheet
+ * nothing at all.
+ */
+function collapseTemplates(bundler: PluginBuild): void {
+  bundler.onLoad({ filter: /[\\/]client[\\/].*\.ts$/ }, async ({ path }) => {
+    const source = await readFile(path, 'utf8');
+    const options = { loader: 'ts', minifyWhitespace: true, charset: 'utf8' } as const;
+    const { code } = await transform(source, { ...options, target: 'es2022' });
+    const isStyle = /[\\/]look[\\/]|-styles\.ts$/.test(path);
+    const contents = code.trim().replace(/\s*\n\s*/g, isStyle ? '' : ' ');
+    return { contents, loader: 'js' };
+  });
+}
+
 function hasEntry({ entryPoints }: BuildOptions): boolean {
   return Array.isArray(entryPoints) && globSync(entryPoints.map(String), { cwd: root }).length > 0;
 }
@@ -107,7 +133,9 @@ async function copyPages(out: string): Promise<readonly string[]> {
       const source = join(entry.parentPath, entry.name);
       const path = source.slice(join(root, 'client', '/').length).replace(/^pages[/\\]/, '');
       const target = join(out, 'assets', path);
-      await placeFile(target, await readFile(source));
+      const text = await readFile(source);
+      const isLook = path === join('look', 'page.css');
+      await placeFile(target, isLook ? `:root {${TOKENS}}\n${text}` : text);
       return target;
     }),
   );

@@ -1,20 +1,8 @@
 import * as v from 'valibot';
 import type { PlanRequest } from '#core/contract.ts';
-import type { FaultCode } from '#core/faults.ts';
+import { FAULT_CODES } from '#core/faults.ts';
 import type { Fault, Outcome, Path } from '#core/outcome.ts';
 import { planRequestSchema } from './plan-request-schema.ts';
-
-/** What a valibot issue means in the one vocabulary of faults. */
-const CODES: Readonly<Record<string, FaultCode>> = {
-  strict_object: 'unknown-key',
-  picklist: 'not-one-of',
-  integer: 'not-whole',
-  min_value: 'too-small',
-  max_value: 'too-large',
-  min_length: 'too-short',
-  max_length: 'too-long',
-  regex: 'bad-name',
-};
 
 /**
  * Checks that a value has the shape of a request, every plain number within its range.
@@ -22,29 +10,37 @@ const CODES: Readonly<Record<string, FaultCode>> = {
  * @returns the request, or every fault with its place; what lengths mean is for the core to judge.
  */
 export function checkRequest(value: unknown): Outcome<PlanRequest> {
-  const result = v.safeParse(planRequestSchema, value);
-  if (result.success) return { ok: true, value: result.output };
-  return { ok: false, faults: result.issues.map(describeIssue) };
+  const { output, issues = [] } = v.safeParse(planRequestSchema, value);
+  const faults = [...issues.map(describeIssue), ...listUnknown(value, output, [])];
+  return faults.length > 0 ? { ok: false, faults } : { ok: true, value: output as PlanRequest };
 }
 
 function describeIssue(issue: v.BaseIssue<unknown>): Fault {
-  const path = listKeys(issue);
-  const { requirement, received, input } = issue;
+  const path = (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)));
+  const { input, received } = issue;
   const isPlain = typeof input === 'string' || typeof input === 'number';
-  return {
-    code: findCode(issue, path),
-    path,
-    ...(typeof requirement === 'number' && { expected: requirement }),
-    received: isPlain ? input : received,
-  };
+  return { ...findCode(issue, path), path, received: isPlain ? input : received };
 }
 
-function findCode({ type, received }: v.BaseIssue<unknown>, path: Path): FaultCode {
-  if (received === 'undefined') return 'missing';
-  if (type === 'union' && path.length === 1 && path[0] === 'target') return 'target-unclear';
-  return CODES[type] ?? 'wrong-type';
+/** A bound says its code and what it expects in its message; what a type means is said here. */
+function findCode(
+  { type, received, message }: v.BaseIssue<unknown>,
+  path: Path,
+): Pick<Fault, 'code' | 'expected'> {
+  const [word, expected] = message.split(' ');
+  const code = FAULT_CODES.find((known) => known === word);
+  if (code !== undefined) return { code, ...(expected !== undefined && { expected }) };
+  if (received === 'undefined') return { code: 'missing' };
+  if (type === 'union' && path.join('') === 'target') return { code: 'target-unclear' };
+  return { code: type === 'picklist' ? 'not-one-of' : 'wrong-type' };
 }
 
-function listKeys({ path }: v.BaseIssue<unknown>): Path {
-  return (path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)));
+/** What the schema passed over: keys that it does not know, at every depth. */
+function listUnknown(value: unknown, known: unknown, path: Path): readonly Fault[] {
+  if (typeof value !== 'object' || typeof known !== 'object' || !value || !known) return [];
+  return Object.entries(value).flatMap(([key, inner]) =>
+    Object.hasOwn(known, key)
+      ? listUnknown(inner, Reflect.get(known, key), [...path, key])
+      : [{ code: 'unknown-key', path: [...path, key] } as const],
+  );
 }

@@ -28,3 +28,19 @@ export const SIZE_NAMES = [
   'california-king',
   'super-king',
 ] as const;
+
+/** First parts of the paths of a plan's address; what else stands in an address is not ours. */
+export const REQUEST_KEYS = [
+  'unit',
+  'target',
+  'block',
+  'cuts',
+  'layers',
+  'grain',
+  'washes',
+  'spare',
+  'stitch',
+  'pace',
+  'tolerance',
+  'explain',
+] as const;

@@ -1,26 +1,60 @@
-import type { PlanRequest } from '#core/contract.ts';
+import * as v from 'valibot';
+import type { FaultCode } from '#core/faults.ts';
 import type { Fault } from '#core/outcome.ts';
-import { checkRequest } from './check-request.ts';
+import { line } from './bounded.ts';
+import type { Draft } from './draft.ts';
+import { REQUEST_KEYS } from './names.ts';
 
 /** What could be taken from the host, and what could not, each with its place. */
 export interface HostInput {
-  readonly request: PlanRequest;
+  readonly draft: Draft;
   readonly faults: readonly Fault[];
 }
 
+/** Names are the longest values of a plan. */
+const LONGEST = 40;
+
+const fieldSchema = v.object({
+  path: v.pipe(
+    v.string(),
+    v.check((path) => REQUEST_KEYS.some((key) => key === path.split('.')[0]), 'unknown-key'),
+  ),
+  value: line(LONGEST),
+});
+
 /**
- * Reads what a host page hands over. Parts that have no meaning are left out one by one and told as
- * faults; all the rest is kept.
+ * Reads what a host page or an address hands over. Whatever has no place in a plan is told as a fault; all the rest is
+ * taken as written. What it means, who reckons the plan says.
  *
- * @param given anything at all.
- * @param fallback what to plan where not even a target is left.
+ * @param given a flat query such as `target.width=40&target.height=50`, or an object of the API's contract.
+ *
+ * @example
+ * readHostInput('target.size=lap').draft // => { 'target.size': 'lap' }
+ * readHostInput({ target: { width: 40, height: '8 1/2' } }).draft // => { 'target.width': '40', 'target.height': '8 1/2' }
+ * readHostInput('size=lap').faults // => [{ code: 'unknown-key', path: ['size'], received: 'lap' }]
  */
-export function readHostInput(given: unknown, fallback: PlanRequest): HostInput {
-  const checked = checkRequest(given);
-  if (checked.ok) return { request: checked.value, faults: [] };
-  const faulty = new Set(checked.faults.map(({ path }) => path[0]));
-  const isRecord = typeof given === 'object' && given !== null && !Array.isArray(given);
-  const rest = Object.entries(isRecord ? given : {}).filter(([key]) => !faulty.has(key));
-  const again = checkRequest({ target: fallback.target, ...Object.fromEntries(rest) });
-  return { request: again.ok ? again.value : fallback, faults: checked.faults };
+export function readHostInput(given: unknown): HostInput {
+  const fields =
+    typeof given === 'string' ? [...new URLSearchParams(given)] : listFields(given, []);
+  const draft: Record<string, string> = {};
+  const faults = fields.flatMap(([path, value]): readonly Fault[] => {
+    const { issues = [] } = v.safeParse(fieldSchema, { path, value });
+    if (issues.length === 0) draft[path] = value;
+    return issues.slice(0, 1).map(({ message }) => {
+      const [code, expected] = message.split(' ');
+      return {
+        code: code as FaultCode,
+        path: path.split('.'),
+        received: value,
+        ...(expected !== undefined && { expected }),
+      };
+    });
+  });
+  return { draft, faults };
+}
+
+function listFields(value: unknown, path: readonly string[]): readonly [string, string][] {
+  if (value === undefined || value === null) return [];
+  if (typeof value !== 'object') return [[path.join('.'), String(value)]];
+  return Object.entries(value).flatMap(([key, inner]) => listFields(inner, [...path, key]));
 }

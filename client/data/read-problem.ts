@@ -1,25 +1,23 @@
 import * as v from 'valibot';
-import { FAULT_CODES } from '#core/faults.ts';
+import type { FaultCode } from '#core/faults.ts';
 import type { Fault } from '#core/outcome.ts';
-
-const plain = v.exactOptional(v.union([v.string(), v.pipe(v.number(), v.minValue(-1e15), v.maxValue(1e15))]));
+import { list } from './bounded.ts';
 
 const problemSchema = v.object({
-  errors: v.pipe(
-    v.array(
-      v.object({
-        code: v.picklist(FAULT_CODES),
-        pointer: v.exactOptional(v.string(), ''),
-        expected: v.exactOptional(v.unknown()),
-        received: plain,
-      }),
-    ),
-    v.minLength(1),
+  errors: list(
+    v.object({
+      code: v.string(),
+      pointer: v.exactOptional(v.string()),
+      expected: v.exactOptional(v.unknown()),
+      received: v.exactOptional(v.unknown()),
+    }),
+    { least: 1, most: 500 },
   ),
 });
 
 /**
- * Reads the faults out of a problem that the service answered with.
+ * Reads the faults out of a problem that the service answered with. A code that a later service may bring is passed on:
+ * whoever says it has a sentence for what is not known.
  *
  * @param body parsed JSON; anything.
  * @returns the faults, or nothing where it is no problem that this page knows.
@@ -31,10 +29,10 @@ const problemSchema = v.object({
 export function readProblem(body: unknown): readonly Fault[] | undefined {
   if (!v.is(problemSchema, body)) return undefined;
   return body.errors.map(({ code, pointer = '', expected, received }) => ({
-    code,
+    code: code as FaultCode,
     path: readPointer(pointer),
-    ...((typeof expected === 'string' || typeof expected === 'number') && { expected }),
-    ...(received !== undefined && { received }),
+    ...(expected !== undefined && { expected: String(expected) }),
+    ...(received !== undefined && { received: String(received) }),
   }));
 }
 

@@ -14,18 +14,17 @@ interface Branch {
  * Unfolds a flat query of dotted paths into the object it stands for; plain decimals become numbers,
  * `true` and `false` truth values, all else stays as written. Whether it is a plan is for the schema to say.
  *
- * @param query with or without the question mark; `keys` names the first parts of the paths that are ours, so that what other sites append to an address is passed over.
+ * @param query with or without the question mark.
  *
  * @example
- * readQuery('?target.width=40&target.height=8%201%2F2&ref=mail', ['target']) // => { target: { width: 40, height: '8 1/2' } }
- * readQuery('layers.0.role=top&layers.1.role=backing', ['layers']) // => { layers: [{ role: 'top' }, { role: 'backing' }] }
+ * readQuery('?target.width=40&target.height=8%201%2F2') // => { target: { width: 40, height: '8 1/2' } }
+ * readQuery('layers.0.role=top&layers.1.role=backing') // => { layers: [{ role: 'top' }, { role: 'backing' }] }
  */
-export function readQuery(query: string, keys: readonly string[]): unknown {
+export function readQuery(query: string): unknown {
   const root: Branch = Object.create(null);
   for (const [path, value] of new URLSearchParams(query)) {
     const parts = path.split('.');
-    const isOurs = keys.includes(parts[0] ?? '') && parts.length <= DEEPEST;
-    if (isOurs) plant(root, parts, NAMES.test(path) ? value : readLeaf(value));
+    if (parts.length <= DEEPEST) plant(root, parts, NAMES.test(path) ? value : readLeaf(value));
   }
   return settle(root);
 }
@@ -41,7 +40,8 @@ function plant(branch: Branch, [key = '', ...rest]: readonly string[], value: un
     return;
   }
   const inner = branch[key];
-  const next: Branch = typeof inner === 'object' && inner !== null ? (inner as Branch) : Object.create(null);
+  const next: Branch =
+    typeof inner === 'object' && inner !== null ? (inner as Branch) : Object.create(null);
   branch[key] = next;
   plant(next, rest, value);
 }

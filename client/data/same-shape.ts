@@ -21,3 +21,11 @@ export type SameShape<A, B> = [Marked<A>] extends [Marked<B>]
     ? true
     : false
   : false;
+
+/**
+ * A type that nobody may write to, at every level. `object &` lets a type whose fields are all optional stand for one
+ * that has none of them.
+ */
+export type Frozen<T> = T extends object
+  ? object & { readonly [Key in keyof T]: Frozen<T[Key]> }
+  : T;

@@ -1,53 +1,54 @@
-import type { FabricName, Role, SizeName } from '#core/contract.ts';
+import type { FabricName, PlanAnswer, Role, SizeName } from '#core/contract.ts';
 import type { FaultCode } from '#core/faults.ts';
 import type { Fault } from '#core/outcome.ts';
 
 /** One sentence for each fault: what is wrong, and what would make it right. */
 type Sentences = Readonly<Record<FaultCode, (fault: Fault) => string>>;
 
-const apiTrouble = () => 'The planner could not read that request. Reload the page and try again.';
+const where = ({ path }: Fault) => `“${path.join('.')}”`;
+const given = ({ received = '' }: Fault) => `“${received}”`;
+const wanted = ({ expected = '' }: Fault) => expected;
+
+const broken = () => 'The planner could not read that. Reload the page and try again.';
 
 const faults: Sentences = {
-  'malformed-json': apiTrouble,
-  'malformed-query': () => 'The address is not written as a plan. Start from the fields here.',
-  'wrong-content-type': apiTrouble,
+  'malformed-json': broken,
+  'malformed-query': broken,
+  'wrong-content-type': broken,
   'body-too-large': () => 'That is more than one plan can hold. Leave some of it out.',
-  'too-deep': apiTrouble,
-  'not-found': () => 'There is nothing at that address.',
-  'wrong-method': apiTrouble,
-  internal: () => 'Something broke on our side. Try again in a minute.',
-  'unknown-key': ({ path }) => `“${path.join('.')}” is not part of a plan, so it was left out.`,
-  'repeated-key': ({ path }) => `“${path.join('.')}” is given twice. Give it once.`,
-  missing: ({ path }) => `“${path.join('.')}” is missing.`,
-  'wrong-type': ({ path }) => `“${path.join('.')}” holds the wrong kind of value.`,
-  'not-one-of': ({ received }) => `“${received ?? ''}” is not on the list. Choose one that is.`,
-  empty: () => 'Type a number here, such as 8 1/2.',
-  'too-short': () => 'That is too short.',
-  'too-long': ({ expected }) => `That is too long. At most ${expected ?? 'a line'} will do.`,
-  'not-whole': () => 'This has to be a whole number.',
-  'too-small': ({ expected }) => `That is too small. It must be ${expected ?? 'a little'} or more.`,
-  'too-large': ({ expected }) => `That is too large. It must be ${expected ?? 'a lot'} or less.`,
-  'bad-name': () => 'A name can hold letters, figures, spaces and hyphens.',
-  'not-a-length': ({ received }) =>
-    `“${received ?? ''}” is not a length. Write it like 8 1/2, 8.5 or 21,5 cm.`,
-  'unclear-comma': ({ received }) =>
-    `“${received ?? ''}” could be thousands or a decimal. Use a point instead of the comma.`,
-  'target-unclear': () => 'Give one size: width and height, a named size, a bed or a count of blocks.',
-  'size-not-in-region': ({ received }) =>
-    `There is no ${received ?? 'such'} size in that region. Choose another size or region.`,
-  'seam-eats-face': ({ expected, received }) =>
-    `Two seams of ${received ?? ''} leave nothing of the block. Sew a seam under ${expected ?? ''}, or cut larger.`,
-  'snips-reach-stitching': ({ expected, received }) =>
-    `Snips of ${received ?? ''} would cut the stitching. Stay under the seam of ${expected ?? ''}.`,
-  'roll-too-narrow': ({ expected, received }) =>
-    `Only ${received ?? ''} of this bolt can be used, and a block needs ${expected ?? ''}. Cut smaller, or find wider cloth.`,
-  'layers-unfit': () => 'A quilt needs one top, one backing and at most two layers between.',
-  'repeated-id': ({ received }) => `Two prints are called “${received ?? ''}”. Rename one.`,
-  'counts-do-not-sum': () => 'The blocks of the prints do not add up to the blocks of the quilt.',
-  'quilt-too-large': () => 'That is more quilt than this can plan. Cut larger blocks, or make it smaller.',
-  'after-unlikely': () => 'The swatch after washing does not go with the one before. Measure again.',
-  'wish-unclear': () =>
-    'No size in that yet. Say it with numbers, “about 40 by 50 inches”, or a name: throw, queen.',
+  'too-deep': broken,
+  'not-found': broken,
+  'wrong-method': broken,
+  internal: () => 'The planner broke. Try again in a minute.',
+  'unknown-key': (fault) => `${where(fault)} is not part of a plan, so it was left out.`,
+  'repeated-key': (fault) => `${where(fault)} is given twice. Give it once.`,
+  missing: (fault) => `${where(fault)} is missing. Give it, or start from the fields.`,
+  'wrong-type': (fault) => `${given(fault)} is not what belongs here. Try a number.`,
+  'not-one-of': (fault) => `${given(fault)} is not on the list. Choose one that is.`,
+  empty: () => 'Type a number, such as 8 1/2.',
+  'too-short': (fault) => `That is too few. Give at least ${wanted(fault)}.`,
+  'too-long': (fault) => `That is too much. Give at most ${wanted(fault)}.`,
+  'not-whole': () => 'Give a whole number.',
+  'too-small': (fault) => `That is too small. Give at least ${wanted(fault)}.`,
+  'too-large': (fault) => `That is too large. Give at most ${wanted(fault)}.`,
+  'bad-name': (fault) => `${given(fault)} cannot be used here. Keep to letters and figures.`,
+  'not-a-length': (fault) => `${given(fault)} is not a length. Write 8 1/2, 8.5 or 21,5 cm.`,
+  'unclear-comma': (fault) => `${given(fault)} may mean thousands. Write a point for the comma.`,
+  'target-unclear': () => 'Give one size: width and length, a name, a mattress or blocks.',
+  'size-not-in-region': (fault) =>
+    `${given(fault)} is not a size there. Choose another region or size.`,
+  'seam-eats-face': (fault) =>
+    `Two seams of ${fault.received} leave nothing of the block. Stay under ${wanted(fault)}, or cut larger.`,
+  'snips-reach-stitching': (fault) =>
+    `Snips of ${fault.received} reach the stitching. Stay under ${wanted(fault)}.`,
+  'roll-too-narrow': (fault) =>
+    `This bolt gives ${fault.received} and a block needs ${wanted(fault)}. Cut smaller, or find wider cloth.`,
+  'layers-unfit': () => 'Give one top, one backing and at most two layers between.',
+  'repeated-id': (fault) => `Two prints are called ${given(fault)}. Rename one.`,
+  'counts-do-not-sum': () => 'The blocks of the prints and of the quilt differ. Make them equal.',
+  'quilt-too-large': () => 'That is too much quilt to plan. Cut larger blocks, or make it smaller.',
+  'after-unlikely': () => 'The swatch cannot have changed so much. Measure it again.',
+  'wish-unclear': () => 'There is no size in that. Say “40 by 50 inches”, or a name such as queen.',
   'mixed-currencies': ({ received = 'Some of it', expected = 'another currency' }) =>
     `${received} stands beside ${expected}. Give all money in one currency.`,
   'price-unclear': ({ received = 'More than one' }) =>
@@ -56,41 +57,114 @@ const faults: Sentences = {
     `These percents add up to ${received}. Make them 100 together.`,
 };
 
-const fabrics: Readonly<Record<FabricName, string>> = {
-  'quilting-cotton': 'Quilting cotton',
-  flannel: 'Flannel',
-  denim: 'Denim',
-  plush: 'Plush',
-  fleece: 'Fleece',
-  'linen-cotton': 'Linen and cotton',
-  'cotton-batting': 'Cotton batting',
-  'blend-batting': 'Blend batting',
-  'polyester-batting': 'Polyester batting',
-  'bamboo-batting': 'Bamboo batting',
-};
+/** `california-king` as `California king`: the names on the wire are English, a hyphen for a space. */
+const say = (name: string) => name.charAt(0).toUpperCase() + name.slice(1).replace('-', ' ');
 
-const roles: Readonly<Record<Role, string>> = { top: 'Top', middle: 'Middle', backing: 'Backing' };
-
-const sizes: Readonly<Record<SizeName, string>> = {
-  cot: 'Cot',
-  lap: 'Lap',
-  throw: 'Throw',
-  twin: 'Twin',
-  single: 'Single',
-  full: 'Full',
-  double: 'Double',
-  queen: 'Queen',
-  king: 'King',
-  'california-king': 'California king',
-  'super-king': 'Super king',
+const machines: Readonly<Record<PlanAnswer['weight']['washer']['machine'], string>> = {
+  household: 'a household washer takes it',
+  large: 'it wants a large washer',
+  laundry: 'take it to a laundry with big machines',
 };
 
 /** All that the page says, in English. */
 export const en = {
   language: 'en',
   faults,
-  fabrics,
-  roles,
-  sizes,
+  machines,
+  fabric: (name: FabricName): string => say(name),
+  role: (name: Role): string => say(name),
+  size: (name: SizeName): string => say(name),
+  kinds: { own: 'My own size', bed: 'My own mattress', grid: 'So many blocks' },
   severities: { danger: 'Danger', care: 'Take care', note: 'Good to know' },
+  regions: { us: 'American', uk: 'British', eu: 'European' },
+  states: { sewn: 'Sewn', washed: 'Washed' },
+  entries: {
+    width: 'Width, washed',
+    height: 'Length, washed',
+    'bed.width': 'Mattress width',
+    'bed.length': 'Mattress length',
+    'bed.drop': 'Hang at the sides',
+    'bed.footDrop': 'Hang at the foot',
+    columns: 'Blocks across',
+    rows: 'Blocks down',
+    cut: 'Or a size of your own',
+    seam: 'Seam',
+    snipDepth: 'Snip depth',
+    snipPitch: 'Between snips',
+  },
+  fractions: 'Fractions',
+  unitQuestion: 'Measure in',
+  wish: {
+    title: 'Your wish',
+    label: 'In your own words',
+    example: 'a throw, about 40 by 50 inches',
+    go: 'Plan it',
+    kind: 'Size',
+    region: 'Region',
+  },
+  blocks: {
+    title: 'Blocks',
+    cut: 'Cut squares of',
+    choose: 'Choose for me',
+    more: 'Seam and snips',
+    explain: 'The seam stands up on the front. Snipped and washed, it becomes the fringe.',
+  },
+  cloth: {
+    title: 'Cloth',
+    prints: 'Prints in the top',
+    fewer: 'One print fewer',
+    more: 'One print more',
+    none: 'None',
+    bolts: 'Bolts and prewashing',
+    width: (role: string) => `${role}, bolt width`,
+    prewashed: (role: string) => `${role} is washed before cutting`,
+    turned: 'Turn every other block, so it shrinks alike both ways',
+  },
+  plan: 'Your plan',
+  drawing: (across: number, down: number, size: string) =>
+    `The quilt to scale: ${across} blocks across, ${down} down, ${size}.`,
+  figures: { blocks: 'Blocks', each: 'cut', cloth: 'Cloth', work: 'Work' },
+  hours: 'h',
+  fit: {
+    width: ['wider than your wish', 'narrower than your wish', 'As wide as your wish'],
+    height: ['longer', 'shorter', 'as long'],
+  } as const,
+  between: (from: string, to: string) => `Cloth differs: expect ${from} to ${to}.`,
+  shopping: {
+    title: 'Buy and cut',
+    columns: ['Cloth', 'Buy', 'Strips', 'Squares'],
+    how: (cut: string) => `Cut strips ${cut} tall across the bolt, then squares. Spares included.`,
+    thread: 'Thread',
+    threadText: (amount: string, bobbins: number, saved: string) =>
+      `At most about ${amount}, half of it on ${bobbins} ${bobbins === 1 ? 'bobbin' : 'bobbins'}. Sewing in a chain saves ${saved}.`,
+  },
+  facts: {
+    title: 'What to expect',
+    work: 'Work',
+    workText: (hours: string, snips: string) =>
+      `About ${hours} at the table, ${snips} of it snipping.`,
+    weight: 'Weight',
+    weightText: (dry: string, wet: string, machine: string) =>
+      `${dry} dry, ${wet} wet: ${machine}.`,
+    rows: 'Row ends',
+    rowsText: (ease: string, middle: number, end: number) =>
+      `Joined from the middle out, ${middle} in 100 meet within ${ease}; from one end, ${end}.`,
+    shrink: 'Shrink',
+    shrinkText: (across: string, down: string) => `${across} across, ${down} down.`,
+  },
+  work: { title: 'The work', done: (done: number, all: number) => `${done} of ${all} done` },
+  others: 'Other plans that fit',
+  notes: {
+    cautions: 'Before you begin',
+    assumptions: 'What we took for granted',
+    why: 'How each figure is reckoned',
+  },
+  device: 'The planner did not answer, so your device worked this out. The figures are the same.',
+  unreachable: 'The planner cannot be reached.',
+  retry: 'Try again',
+  stale: 'The plan shown is the one from before.',
+  host: 'Some of what was asked for could not be read:',
+  print: 'Print',
+  ready: (across: number, down: number, figures: string) =>
+    `Planned: ${across} by ${down} blocks, ${figures}.`,
 };

@@ -12,14 +12,14 @@ export interface BlockFrame {
   readonly y: number;
   readonly faceWidth: number;
   readonly faceHeight: number;
-  /** Each print's own colour, where it has one. */
-  readonly colors: readonly (string | undefined)[];
+  /** A print's own colour, where it has one. */
+  readonly colorOf: (print: number) => string | undefined;
+  /** How often each figure stands along a side of a block. */
+  readonly repeats: number;
+  readonly hasLetters: boolean;
   /** Every other block a quarter turn. */
   readonly alternating: boolean;
 }
-
-/** More blocks than this are too small on any screen for letters and fine figures. */
-const FEW = 150;
 
 interface Face extends Box {
   readonly print: number;
@@ -27,11 +27,10 @@ interface Face extends Box {
 }
 
 /**
- * The faces of the blocks: each print's ground and figure, the X of quilting, and a letter
- * where there is more than one print.
+ * The faces of the blocks: each print's ground and figure, the X of quilting, and a letter where wanted.
  *
  * @example
- * drawBlocks({ cells: ['A'], x: 0, y: 0, faceWidth: 90, faceHeight: 90, colors: [], alternating: true }).length // => 3
+ * drawBlocks({ cells: ['A'], x: 0, y: 0, faceWidth: 90, faceHeight: 90, colorOf: () => undefined, repeats: 3, hasLetters: true, alternating: true }).length // => 4
  */
 export function drawBlocks(frame: BlockFrame): readonly Shape[] {
   const faces = listFaces(frame);
@@ -40,11 +39,10 @@ export function drawBlocks(frame: BlockFrame): readonly Shape[] {
     drawPrint(
       faces.filter((face) => face.print === print),
       print,
-      { color: frame.colors[print], repeats: faces.length > FEW ? 1 : 3 },
+      { color: frame.colorOf(print), repeats: frame.repeats },
     ),
   );
-  const letters = prints.length > 1 && faces.length <= FEW ? faces.map(drawLetter) : [];
-  return [...cloth, drawQuilting(faces), ...letters];
+  return [...cloth, drawQuilting(faces), ...(frame.hasLetters ? faces.map(drawLetter) : [])];
 }
 
 function listFaces({

@@ -1,4 +1,4 @@
-import { type PathShape, place } from './shape.ts';
+import { type Box, type PathShape, place } from './shape.ts';
 
 /** Where fringe stands on a quilt; lengths in millimetres. */
 export interface FringeFrame {
@@ -32,47 +32,44 @@ const INK = '#1b2233';
  * drawFringe({ columns: 2, rows: 1, x: 0, y: 0, faceWidth: 100, faceHeight: 100, seam: 20, pitch: 5, bloomed: false })[0].part // => 'shadow'
  */
 export function drawFringe(frame: FringeFrame): readonly PathShape[] {
-  const draw = frame.bloomed ? drawTufts : drawTags;
-  const edge = draw((offset) => traceEdge(frame, offset), frame.seam, frame.pitch);
-  if (frame.columns * frame.rows === 1) return edge;
-  const standing = frame.seam * (frame.bloomed ? 1.05 : 0.75);
-  return [...edge, ...draw((offset) => traceSeams(frame, offset), standing, frame.pitch)];
+  const { columns, rows, x, y, seam, pitch, bloomed } = frame;
+  const width = columns * frame.faceWidth + 2 * seam;
+  const height = rows * frame.faceHeight + 2 * seam;
+  const box = { x, y, width, height };
+  const draw = bloomed ? drawTufts : drawTags;
+  const down = listSeams(x + seam, frame.faceWidth, columns);
+  const across = listSeams(y + seam, frame.faceHeight, rows);
+  // The middle of the outer allowance, side by side so that snips stay square to each.
+  const sides = [x + seam / 2, x + width - seam / 2];
+  const ends = [y + seam / 2, y + height - seam / 2];
+  return [
+    ...draw((offset) => traceLines(box, [sides, ends], offset), seam, pitch),
+    ...(columns * rows > 1
+      ? draw(
+          (offset) => traceLines(box, [down, across], offset),
+          seam * (bloomed ? 1.05 : 0.75),
+          pitch,
+        )
+      : []),
+  ];
 }
 
 /** Path data along the fringe, `offset` to both sides of its middle; one line where that is 0. */
 type Trace = (offset: number) => string;
 
-function traceSeams(frame: FringeFrame, offset: number): string {
-  const { columns, rows, x, y, faceWidth, faceHeight, seam } = frame;
-  const down = Array.from(
-    { length: columns - 1 },
-    (_, column) => x + seam + (column + 1) * faceWidth,
-  );
-  const across = Array.from({ length: rows - 1 }, (_, row) => y + seam + (row + 1) * faceHeight);
-  return traceLines(frame, down, across, offset);
-}
-
-/** The middle of the outer allowance, side by side so that snips stay square to each. */
-function traceEdge(frame: FringeFrame, offset: number): string {
-  const { columns, rows, x, y, faceWidth, faceHeight, seam } = frame;
-  const right = x + columns * faceWidth + 1.5 * seam;
-  const bottom = y + rows * faceHeight + 1.5 * seam;
-  return traceLines(frame, [x + seam / 2, right], [y + seam / 2, bottom], offset);
+function listSeams(start: number, face: number, count: number): readonly number[] {
+  return Array.from({ length: count - 1 }, (_, index) => start + (index + 1) * face);
 }
 
 function traceLines(
-  { columns, rows, x, y, faceWidth, faceHeight, seam }: FringeFrame,
-  down: readonly number[],
-  across: readonly number[],
+  { x, y, width, height }: Box,
+  [down, across]: readonly [down: readonly number[], across: readonly number[]],
   offset: number,
 ): string {
-  const width = place(columns * faceWidth + 2 * seam);
-  const height = place(rows * faceHeight + 2 * seam);
-  const sides = offset === 0 ? [0] : [-offset, offset];
-  return sides
+  return (offset === 0 ? [0] : [-offset, offset])
     .flatMap((side) => [
-      ...down.map((left) => `M${place(left + side)} ${place(y)}v${height}`),
-      ...across.map((top) => `M${place(x)} ${place(top + side)}h${width}`),
+      ...down.map((left) => `M${place(left + side)} ${place(y)}v${place(height)}`),
+      ...across.map((top) => `M${place(x)} ${place(top + side)}h${place(width)}`),
     ])
     .join('');
 }

@@ -16,23 +16,15 @@ export function drawMeasures(
   lines: { readonly size: number; readonly under: number; readonly beside: number },
 ): readonly Shape[] {
   const { size, under, beside } = lines;
-  const [right, foot] = [box.x + box.width, box.y + box.height];
   const [middle, centre] = [box.x + box.width / 2, box.y + box.height / 2];
-  const gap = { across: texts.width.length * size * 0.32, down: texts.height.length * size * 0.32 };
-  const tick = size * 0.3;
-  const strokes = [
-    [box.x, under - tick, box.x, under + tick],
-    [box.x, under, middle - gap.across, under],
-    [middle + gap.across, under, right, under],
-    [right, under - tick, right, under + tick],
-    [beside - tick, box.y, beside + tick, box.y],
-    [beside, box.y, beside, centre - gap.down],
-    [beside, centre + gap.down, beside, foot],
-    [beside - tick, foot, beside + tick, foot],
-  ] as const;
-  const d = strokes
-    .map(([x1, y1, x2, y2]) => `M${place(x1)} ${place(y1)}L${place(x2)} ${place(y2)}`)
-    .join('');
+  const tick = place(size * 0.3);
+  const gap = (text: string) => text.length * size * 0.32;
+  const [across, down] = [gap(texts.width), gap(texts.height)];
+  const d =
+    `M${place(box.x)} ${place(under - tick)}v${2 * tick}m0 ${-tick}H${place(middle - across)}` +
+    `M${place(middle + across)} ${place(under)}H${place(box.x + box.width)}m0 ${-tick}v${2 * tick}` +
+    `M${place(beside - tick)} ${place(box.y)}h${2 * tick}m${-tick} 0V${place(centre - down)}` +
+    `M${place(beside)} ${place(centre + down)}V${place(box.y + box.height)}m${-tick} 0h${2 * tick}`;
   const text = {
     kind: 'text',
     part: 'measure-text',

@@ -1,5 +1,6 @@
-import type { Pair, PlanAnswer, Unit } from '../contract.ts';
-import { toMillimetres, writeLength } from '../length.ts';
+import type { Pair, Role, Unit } from '../contract.ts';
+import { toMillimetres } from '../length.ts';
+import { writeLength } from '../write-length.ts';
 import { drawBlocks } from './draw-blocks.ts';
 import { drawFringe } from './draw-fringe.ts';
 import { drawMeasures } from './draw-measures.ts';
@@ -7,9 +8,36 @@ import { type Box, type Drawing, type PathShape, place } from './shape.ts';
 import { traceBox } from './trace-box.ts';
 import { typesetFractions } from './typeset-fractions.ts';
 
+/** As much of a plan as its drawing needs: any plan answer will do. */
+export interface DrawnPlan {
+  readonly input: {
+    readonly unit: Unit;
+    readonly grain: string;
+    readonly target: object & {
+      readonly bed?: { readonly width: number; readonly length: number };
+      readonly size?: string;
+    };
+    readonly layers: readonly {
+      readonly role: Role;
+      readonly prints: readonly { readonly color?: string }[];
+    }[];
+  };
+  readonly assumptions: readonly {
+    readonly path: string;
+    readonly value: unknown;
+  }[];
+  readonly grid: { readonly columns: number; readonly rows: number };
+  readonly block: { readonly seam: number; readonly snipPitch: number };
+  readonly size: { readonly sewn: Pair; readonly washed: Pair };
+  readonly wish: Pair;
+  readonly layout: { readonly cells: readonly string[] };
+}
+
 /** Snips drawn along the longer side at most; finer ones would run together on a screen. */
 const MOST_SNIPS = 180;
 const INK = '#1b2233';
+/** More blocks than this are too small on any screen for letters and fine figures. */
+const FEW = 150;
 
 /**
  * The quilt to scale in millimetres, as sewn or as it comes out of the wash: blocks in their prints, quilting,
@@ -19,7 +47,7 @@ const INK = '#1b2233';
  * @param answer a plan.
  * @param state `sewn`, or `washed` with the size it had before as a dashed outline.
  */
-export function drawQuilt(answer: PlanAnswer, state: 'sewn' | 'washed'): Drawing {
+export function drawQuilt(answer: DrawnPlan, state: 'sewn' | 'washed'): Drawing {
   const { unit } = answer.input;
   const sewn = convertPair(answer.size.sewn, unit);
   const now = convertPair(answer.size[state], unit);
@@ -33,6 +61,8 @@ export function drawQuilt(answer: PlanAnswer, state: 'sewn' | 'washed'): Drawing
   const finest = toMillimetres(answer.block.snipPitch, unit);
   const pitch = finest * Math.ceil(longest / MOST_SNIPS / finest);
   const quilt = { x, y, ...now };
+  const prints = answer.input.layers.find(({ role }) => role === 'top')?.prints ?? [];
+  const isFine = answer.grid.columns * answer.grid.rows > FEW;
   const letters = longest / 26;
   return {
     box: frameAll(sewn, letters),
@@ -44,7 +74,9 @@ export function drawQuilt(answer: PlanAnswer, state: 'sewn' | 'washed'): Drawing
         y: y + seam,
         faceWidth,
         faceHeight,
-        colors: listColors(answer),
+        colorOf: (print) => prints[print]?.color,
+        repeats: isFine ? 1 : 3,
+        hasLetters: prints.length > 1 && !isFine,
         alternating: answer.input.grain === 'alternating',
       }),
       ...drawFringe({
@@ -67,11 +99,6 @@ export function drawQuilt(answer: PlanAnswer, state: 'sewn' | 'washed'): Drawing
 
 function convertPair({ width, height }: Pair, unit: Unit): Pair {
   return { width: toMillimetres(width, unit), height: toMillimetres(height, unit) };
-}
-
-function listColors(answer: PlanAnswer): readonly (string | undefined)[] {
-  const top = answer.input.layers.find(({ role }) => role === 'top');
-  return top?.prints.map(({ color }) => color) ?? [];
 }
 
 /** Room at the left and below for the measures, a little elsewhere for the outline. */
@@ -98,7 +125,7 @@ function drawOutline(box: Box, longest: number): PathShape {
 }
 
 /** The mattress lies under the quilt: its head end at the top, the drop equal at both sides. */
-function drawMattress(answer: PlanAnswer, quilt: Box): readonly PathShape[] {
+function drawMattress(answer: DrawnPlan, quilt: Box): readonly PathShape[] {
   const top = findMattress(answer);
   if (top === undefined) return [];
   const d = traceBox({ x: quilt.x + (quilt.width - top.width) / 2, y: quilt.y, ...top });
@@ -111,10 +138,11 @@ function drawMattress(answer: PlanAnswer, quilt: Box): readonly PathShape[] {
 }
 
 /** As given, or what a named size leaves when the drop that was assumed for it is taken off. */
-function findMattress({ input, assumptions, wish }: PlanAnswer): Pair | undefined {
+function findMattress({ input, assumptions, wish }: DrawnPlan): Pair | undefined {
   const { target, unit } = input;
-  if ('bed' in target) return convertPair({ ...target.bed, height: target.bed.length }, unit);
+  const { bed } = target;
+  if (bed !== undefined) return convertPair({ width: bed.width, height: bed.length }, unit);
   const drop = assumptions.find(({ path }) => path === 'target.drop')?.value;
-  if (!('size' in target) || typeof drop !== 'number') return undefined;
+  if (target.size === undefined || typeof drop !== 'number') return undefined;
   return convertPair({ width: wish.width - 2 * drop, height: wish.height - drop }, unit);
 }

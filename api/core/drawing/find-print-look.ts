@@ -14,7 +14,6 @@ export interface PrintLook {
   readonly ground: string;
   readonly figure: string;
   readonly motif: Motif;
-  readonly letter: string;
 }
 
 /** Nine grounds in steps of lightness, so that they stay apart for every kind of colour vision. */
@@ -42,7 +41,7 @@ const MOTIFS: readonly Motif[] = [
 ];
 
 /**
- * Says how to draw a print so that it is told from the others by letter and figure as well as colour:
+ * Says how to draw a print so that it is told from the others by its figure as well as its colour:
  * eight figures on nine grounds meet again only after 72 prints.
  *
  * @param print 0 for the first print, at most 25.
@@ -50,14 +49,12 @@ const MOTIFS: readonly Motif[] = [
  *
  * @example
  * findPrintLook(1).motif // => 'stripes'
- * findPrintLook(1).letter // => 'B'
  */
 export function findPrintLook(print: number, color?: string): PrintLook {
   const [ground, figure] = CLOTHS[print % CLOTHS.length] ?? ['#eee3c9', '#7d6c48'];
   const motif = MOTIFS[print % MOTIFS.length] ?? 'dots';
-  const letter = String.fromCharCode(65 + print);
-  if (color === undefined) return { ground, figure, motif, letter };
-  return { ground: color, figure: isDark(color) ? '#fbf6ea' : '#1d2433', motif, letter };
+  if (color === undefined) return { ground, figure, motif };
+  return { ground: color, figure: isDark(color) ? '#fbf6ea' : '#1d2433', motif };
 }
 
 /** Whether white reads better than ink on a colour; the weights are those of relative luminance. */

@@ -1,77 +1,22 @@
 import type { Motif } from './find-print-look.ts';
 import { type Box, place } from './shape.ts';
 
-/** A point in the unit square of one repeat. */
+/** A point in the square of one repeat. */
 type Point = readonly [x: number, y: number];
 
-/** Each figure as strokes in one repeat, from 0 to 1 both ways; a stroke of one point is a dot. */
-const STROKES: Readonly<Record<Motif, readonly (readonly Point[])[]>> = {
-  dots: [[[0.5, 0.5]]],
-  stripes: [
-    [
-      [0.5, 0],
-      [0.5, 1],
-    ],
-  ],
-  sprigs: [
-    [
-      [0.5, 0.85],
-      [0.5, 0.3],
-    ],
-    [
-      [0.22, 0.35],
-      [0.5, 0.6],
-      [0.78, 0.35],
-    ],
-  ],
-  checks: [
-    [
-      [0.5, 0],
-      [0.5, 1],
-    ],
-    [
-      [0, 0.5],
-      [1, 0.5],
-    ],
-  ],
-  rings: [
-    [
-      [0.5, 0.2],
-      [0.76, 0.35],
-      [0.76, 0.65],
-      [0.5, 0.8],
-      [0.24, 0.65],
-      [0.24, 0.35],
-      [0.5, 0.2],
-    ],
-  ],
-  zigzag: [
-    [
-      [0, 0.35],
-      [0.5, 0.75],
-      [1, 0.35],
-    ],
-  ],
-  crosses: [
-    [
-      [0.25, 0.25],
-      [0.75, 0.75],
-    ],
-    [
-      [0.25, 0.75],
-      [0.75, 0.25],
-    ],
-  ],
-  bricks: [
-    [
-      [0.1, 0.25],
-      [0.6, 0.25],
-    ],
-    [
-      [0.4, 0.75],
-      [0.9, 0.75],
-    ],
-  ],
+/**
+ * Each figure as strokes in one repeat: two digits a point, x and y in eighths of its side;
+ * a stroke of one point is a dot.
+ */
+const STROKES: Readonly<Record<Motif, string>> = {
+  dots: '44',
+  stripes: '40 48',
+  sprigs: '47 42,22 45 62',
+  checks: '40 48,04 84',
+  rings: '42 63 65 46 25 23 42',
+  zigzag: '03 46 83',
+  crosses: '22 66,26 62',
+  bricks: '12 52,36 76',
 };
 
 /**
@@ -90,19 +35,22 @@ export function traceMotif(
   grain: { readonly repeats: number; readonly turned: boolean },
 ): string {
   const { repeats, turned } = grain;
-  const step: Point = [face.width / repeats, face.height / repeats];
+  const [across, down] = [face.width / repeats, face.height / repeats];
   const cells = Array.from(
     { length: repeats * repeats },
     (_, cell): Point => [
-      face.x + (cell % repeats) * step[0],
-      face.y + Math.floor(cell / repeats) * step[1],
+      face.x + (cell % repeats) * across,
+      face.y + Math.floor(cell / repeats) * down,
     ],
   );
-  const spot = ([x, y]: Point, [left, top]: Point) =>
-    `${place(left + (turned ? y : x) * step[0])} ${place(top + (turned ? x : y) * step[1])}`;
-  const trace = (stroke: readonly Point[], cell: Point) =>
-    stroke.length === 1
-      ? stroke.map((point) => `M${spot(point, cell)}h0`)
-      : [`M${stroke.map((point) => spot(point, cell)).join('L')}`];
-  return cells.flatMap((cell) => STROKES[motif].flatMap((stroke) => trace(stroke, cell))).join('');
+  const spot = ([x = 0, y = 0]: readonly number[], [left, top]: Point) =>
+    `${place(left + ((turned ? y : x) / 8) * across)} ${place(top + ((turned ? x : y) / 8) * down)}`;
+  return cells
+    .flatMap((cell) =>
+      STROKES[motif].split(',').map((stroke) => {
+        const points = stroke.split(' ').map((point) => spot([...point].map(Number), cell));
+        return `M${points.join('L')}${points.length === 1 ? 'h0' : ''}`;
+      }),
+    )
+    .join('');
 }

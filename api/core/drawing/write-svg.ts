@@ -25,7 +25,7 @@ export function writeSvg(
   return (
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${view}" role="img" aria-labelledby="title desc" ` +
     'font-family="system-ui,sans-serif" fill="none">' +
-    `<title id="title">${escape(words.title)}</title><desc id="desc">${escape(words.description)}</desc>` +
+    `<title id="title">${escapeText(words.title)}</title><desc id="desc">${escapeText(words.description)}</desc>` +
     `${shapes.map(writeShape).join('')}</svg>\n`
   );
 }
@@ -46,7 +46,7 @@ function writeShape(shape: Shape): string {
       'dominant-baseline': 'central',
       transform: turn === undefined ? undefined : `rotate(${turn} ${x} ${y})`,
     });
-    return `<text${attributes}>${escape(shape.text)}</text>`;
+    return `<text${attributes}>${escapeText(shape.text)}</text>`;
   }
   const attributes = writeAttributes({
     class: shape.part,
@@ -66,10 +66,10 @@ function writeAttributes(
 ): string {
   return Object.entries(attributes)
     .filter(([, value]) => value !== undefined)
-    .map(([name, value]) => ` ${name}="${escape(String(value))}"`)
+    .map(([name, value]) => ` ${name}="${escapeText(String(value))}"`)
     .join('');
 }
 
-function escape(text: string): string {
+function escapeText(text: string): string {
   return text.replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? '');
 }

@@ -1,0 +1,58 @@
+import { html, type TemplateResult } from 'lit';
+import type { Unit } from '#core/contract.ts';
+import type { Fault } from '#core/outcome.ts';
+import type { Draft, DraftPath } from '../../data/draft.ts';
+import type { ShownOption } from '../../data/plan-answer-schema.ts';
+import type { Text } from '../../text/text.ts';
+import { writeFigure } from '../../text/write-figures.ts';
+import type { PlanState } from './plan-state.ts';
+
+/** What a person can do to a plan. */
+export interface PlanActions {
+  /** Types into one place of the draft. */
+  readonly edit: (path: DraftPath, value?: string) => void;
+  /** Chooses something at one place of the draft. */
+  readonly set: (path: DraftPath, value?: string) => void;
+  /** Puts another draft on the table. */
+  readonly replace: (draft: Draft) => void;
+  readonly say: (words: string) => void;
+  readonly understand: () => void;
+  readonly measureIn: (unit: Unit) => void;
+  readonly show: (shown: PlanState['shown']) => void;
+  readonly choose: (option: ShownOption) => void;
+  readonly tick: (step: string) => void;
+  readonly retry: () => void;
+  readonly print: () => void;
+}
+
+/** What every section of the view is given. */
+export interface PlanContext {
+  readonly state: PlanState;
+  readonly text: Text;
+  readonly unit: Unit;
+  readonly act: PlanActions;
+}
+
+/** The sentence for a fault in the reader's language; a later service may tell of one that has none yet. */
+export function sayFault({ text }: PlanContext, fault: Fault | undefined): string | undefined {
+  return fault && (text.faults[fault.code] ?? text.faults.internal)(fault);
+}
+
+/** The sentence for what is wrong at one place of the draft. */
+export function sayFaultAt(context: PlanContext, place: DraftPath): string | undefined {
+  return sayFault(
+    context,
+    context.state.faults.find(({ path }) => path.join('.') === place),
+  );
+}
+
+/** Lengths with their unit as plain text, `×` between them. */
+export function sayLength({ text, unit }: PlanContext, ...values: number[]): string {
+  return `${values.map((value) => writeFigure(value, unit, text.language)).join(' × ')} ${unit}`;
+}
+
+/** A figure set large with its unit small, from the text of both. */
+export function figureView(said: string): TemplateResult {
+  const at = said.lastIndexOf(' ');
+  return html`<b>${said.slice(0, at)}</b> <small>${said.slice(at + 1)}</small>`;
+}

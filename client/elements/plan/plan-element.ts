@@ -1,0 +1,273 @@
+import { LitElement, type TemplateResult } from 'lit';
+import type { PlanRequest, Unit } from '#core/contract.ts';
+import { type Draft, writeQuery } from '../../data/draft.ts';
+import { type LoadedPlan, loadPlan, type PlanSource } from '../../data/load-plan.ts';
+import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import { readHostInput } from '../../data/read-host-input.ts';
+import { keepTicks, readTicks } from '../../data/tick-store.ts';
+import { chooseText } from '../../text/text.ts';
+import type { PlanActions } from './plan-context.ts';
+import {
+  chooseOption,
+  completeDraft,
+  dropFaulty,
+  editDraft,
+  type PlanState,
+} from './plan-state.ts';
+import { planStyles } from './plan-styles.ts';
+import { planView } from './plan-view.ts';
+import { type Called, switchUnit } from './switch-unit.ts';
+
+/** What the event `ragbloom-plan` carries. */
+export interface PlanDetail {
+  /** The answer of the API, whole: its `input` is the request as understood, its `links` say where it can be had again. */
+  readonly answer: ShownPlan;
+  /** `device` where the service gave no answer. */
+  readonly from: 'service' | 'device';
+}
+
+/** How long typing must rest before a plan is asked for, in milliseconds. */
+const REST = 300;
+
+/**
+ * A plan for a rag quilt: a wish becomes sizes, a drawing, what to buy and cut, and the work in order.
+ *
+ * Attributes and properties
+ * - `plan`: what to plan first, as a flat query such as `target.width=40&target.height=50&unit=in`.
+ * - `request` (property only): the same as an object of the API's contract; it wins over `plan`.
+ *   What cannot be read in either is told on the page; all the rest is used.
+ * - `api`: origin of the service, without a slash at its end. Default: where the script came from.
+ * - `address`: keep the plan in the page's address, so that links and the back button work.
+ * - `remember`: keep the ticks of the checklist on this device.
+ * - `embedded`: overrules `address` and `remember`, and leaves the bar at the foot out.
+ *   Without `address` and `remember` the element touches neither address nor storage.
+ * - `lang`: language; default the page's, else English.
+ *
+ * Events
+ * - `ragbloom-plan` (bubbles, composed): a plan is on the table; `detail` is a `PlanDetail`.
+ *
+ * Slots
+ * - default: what shows until the element is there, such as a link to the plan.
+ * - `shopping`: below what to buy, for a shop's own button.
+ *
+ * Parts: `wish`, `blocks`, `cloth`, `drawing`, `figures`, `options`, `shopping`, `facts`, `work`, `cautions`, `grounds`.
+ *
+ * Custom properties: `--ragbloom-ground`, `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`,
+ * `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type of titles and figures).
+ */
+export class PlanElement extends LitElement {
+  static override styles = planStyles;
+  static override properties = {
+    plan: {},
+    api: {},
+    request: { attribute: false },
+    address: { type: Boolean },
+    remember: { type: Boolean },
+    embedded: { type: Boolean },
+    state: { state: true },
+  };
+
+  /** Where every element asks; whoever registers it says where the core for the device is to be had. */
+  static source: PlanSource = {
+    api: '',
+    patience: 4000,
+    loadCore: () => Promise.reject(new Error('none')),
+  };
+
+  declare plan: string | null;
+  declare api: string | null;
+  declare request: PlanRequest | undefined;
+  declare address: boolean;
+  declare remember: boolean;
+  declare embedded: boolean;
+  declare private state: PlanState;
+
+  #called: Called = {};
+  #asking = new AbortController();
+  #rest: ReturnType<typeof setTimeout> | undefined;
+  /** The place last typed into: one entry in the history for one field, not for each figure of it. */
+  #typedAt = '';
+  /** What the next plan does to the history of the page. */
+  #history: 'leave' | 'push' | 'replace' = 'leave';
+
+  constructor() {
+    super();
+    this.plan = null;
+    this.api = null;
+    this.address = false;
+    this.remember = false;
+    this.embedded = false;
+    this.state = {
+      draft: {},
+      wishText: '',
+      faults: [],
+      hostFaults: [],
+      from: 'service',
+      isBusy: true,
+      isUnreachable: false,
+      shown: 'washed',
+      done: [],
+    };
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    globalThis.addEventListener('popstate', this.#readAddress);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    globalThis.removeEventListener('popstate', this.#readAddress);
+    clearTimeout(this.#rest);
+    this.#asking.abort();
+  }
+
+  override willUpdate(changed: Map<PropertyKey, unknown>): void {
+    if (changed.has('plan') || changed.has('request') || changed.has('api')) this.#begin();
+  }
+
+  override render(): TemplateResult {
+    const { state } = this;
+    const text = chooseText([this.closest('[lang]')?.getAttribute('lang') ?? '']);
+    const unit = state.draft.unit === 'cm' ? 'cm' : 'in';
+    return planView({ state, text, unit, act: this.#actions }, this.#keepsAddress);
+  }
+
+  get #keepsAddress(): boolean {
+    return this.address && !this.embedded;
+  }
+
+  get #keepsTicks(): boolean {
+    return this.remember && !this.embedded;
+  }
+
+  get #source(): PlanSource {
+    const { source } = PlanElement;
+    return this.api === null ? source : { ...source, api: this.api };
+  }
+
+  /** Takes what the address, else the host, asks for; what other sites append to an address is not ours. */
+  #begin(): void {
+    const found = this.#keepsAddress ? readHostInput(location.search).draft : {};
+    const { draft, faults } =
+      Object.keys(found).length > 0
+        ? { draft: found, faults: [] }
+        : readHostInput(this.request ?? this.plan ?? '');
+    this.#history = 'leave';
+    this.#typedAt = '';
+    this.#set({ draft: completeDraft(draft), faults: [], hostFaults: faults });
+    void this.#ask(true);
+  }
+
+  readonly #readAddress = (): void => {
+    if (this.#keepsAddress) this.#begin();
+  };
+
+  readonly #actions: PlanActions = {
+    edit: (path, value) => this.#type(path, editDraft(this.state.draft, path, value)),
+    set: (path, value) => this.#decide(editDraft(this.state.draft, path, value)),
+    replace: (draft) => this.#decide(draft),
+    say: (wishText) => this.#set({ wishText }),
+    understand: () => void this.#understand(),
+    measureIn: (unit) => this.#decide(this.#sayIn(unit)),
+    show: (shown) => this.#set({ shown }),
+    choose: (option) => {
+      const { options = [] } = this.state.answer ?? {};
+      this.#decide(chooseOption(this.state.draft, option, options));
+    },
+    tick: (step) => this.#tick(step),
+    retry: () => void this.#ask(),
+    print: () => globalThis.print(),
+  };
+
+  #set(change: Partial<PlanState>): void {
+    this.state = { ...this.state, ...change };
+  }
+
+  /** A change that was typed: asked for when typing rests. */
+  #type(path: string, draft: Draft): void {
+    if (path !== this.#typedAt) this.#history = 'push';
+    this.#typedAt = path;
+    this.#set({ draft });
+    clearTimeout(this.#rest);
+    this.#rest = setTimeout(() => void this.#ask(), REST);
+  }
+
+  /** A change that was chosen: asked for at once. */
+  #decide(draft: Draft): void {
+    this.#typedAt = '';
+    this.#history = 'push';
+    this.#set({ draft });
+    void this.#ask();
+  }
+
+  /** The draft in another unit; its lengths are known as numbers while the plan on the table is of this draft. */
+  #sayIn(unit: Unit): Draft {
+    const { draft, answer, faults, isBusy } = this.state;
+    const input = isBusy || faults.length > 0 ? undefined : answer?.input;
+    const next = switchUnit(draft, unit, { called: this.#called, input });
+    this.#called = next.called;
+    return next.draft;
+  }
+
+  async #understand(): Promise<void> {
+    const core = await this.#source.loadCore().catch(() => undefined);
+    if (core === undefined) return this.#set({ isUnreachable: true });
+    const { wishText, draft } = this.state;
+    const read = core.readWish(wishText, draft.unit === 'cm' ? 'cm' : 'in');
+    if (!read.ok) return this.#set({ wishFault: read.faults[0] });
+    const { unit, target } = read.value;
+    this.#set({ wishFault: undefined });
+    this.#decide({ ...editDraft(this.#sayIn(unit), 'target'), ...readHostInput({ target }).draft });
+  }
+
+  #tick(step: string): void {
+    const { done, answer } = this.state;
+    const next = done.includes(step) ? done.filter((id) => id !== step) : [...done, step];
+    this.#set({ done: next });
+    if (this.#keepsTicks && answer !== undefined) keepTicks(answer.links.page, next);
+  }
+
+  /** Asks for the plan of the draft. What a host asked for and cannot be had is told, and a plan made of the rest. */
+  async #ask(isHost = false): Promise<void> {
+    clearTimeout(this.#rest);
+    this.#asking.abort();
+    this.#asking = new AbortController();
+    const { draft } = this.state;
+    const blank = Object.keys(draft).filter((path) => draft[path as keyof Draft] === '');
+    if (blank.length > 0) {
+      const faults = blank.map((path) => ({ code: 'empty', path: path.split('.') }) as const);
+      return this.#set({ faults, isBusy: false });
+    }
+    this.#set({ isBusy: true });
+    const { signal } = this.#asking;
+    const loaded = await loadPlan(writeQuery(draft), this.#source, signal).catch(() => undefined);
+    if (loaded === undefined) return;
+    if (!isHost || loaded.kind !== 'faults') return this.#take(loaded);
+    const hostFaults = [...this.state.hostFaults, ...loaded.faults];
+    this.#set({ draft: completeDraft(dropFaulty(draft, loaded.faults)), hostFaults });
+    return this.#ask();
+  }
+
+  #take(loaded: LoadedPlan): void {
+    const isUnreachable = loaded.kind === 'unreachable';
+    const faults = loaded.kind === 'faults' ? loaded.faults : [];
+    this.#set({ isBusy: false, isUnreachable, faults });
+    if (loaded.kind !== 'plan') return;
+    const { answer, from } = loaded;
+    const { page } = answer.links;
+    this.#set({ answer, from, ...(this.#keepsTicks && { done: readTicks(page) }) });
+    this.#keepAddress(page.slice(page.indexOf('?')));
+    const detail: PlanDetail = { answer, from };
+    this.dispatchEvent(new CustomEvent('ragbloom-plan', { detail, bubbles: true, composed: true }));
+  }
+
+  /** A plan that the person made stands in the address; the first one leaves it alone. */
+  #keepAddress(query: string): void {
+    const way = this.#history;
+    this.#history = this.#typedAt === '' ? 'leave' : 'replace';
+    if (!this.#keepsAddress || way === 'leave' || query === location.search) return;
+    if (way === 'push') history.pushState(null, '', query);
+    else history.replaceState(null, '', query);
+  }
+}

@@ -1,0 +1,126 @@
+import type { SizeName } from '#core/contract.ts';
+import type { Fault } from '#core/outcome.ts';
+import type { Draft, DraftPath } from '../../data/draft.ts';
+import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
+import { writeEntry } from '../../text/write-figures.ts';
+
+/** All that the element knows; views only read it. */
+export interface PlanState {
+  readonly draft: Draft;
+  readonly wishText: string;
+  /** What is wrong with the draft. */
+  readonly faults: readonly Fault[];
+  /** What the host or the address asked for and could not be had. */
+  readonly hostFaults: readonly Fault[];
+  readonly wishFault?: Fault | undefined;
+  /** The last good plan. */
+  readonly answer?: ShownPlan;
+  readonly from: 'service' | 'device';
+  readonly isBusy: boolean;
+  readonly isUnreachable: boolean;
+  readonly shown: 'sewn' | 'washed';
+  /** Ids of the steps that are done. */
+  readonly done: readonly string[];
+}
+
+/** How the size is given. */
+export type TargetKind = 'own' | 'bed' | 'grid' | SizeName;
+
+/** The size that is on the table before anybody has said a word. */
+export const FIRST_TARGET: Draft = { 'target.size': 'throw' };
+
+/** Layers as the fields show them, where the request leaves them to the default. */
+const CLASSIC: Draft = { 'layers.0.role': 'top', 'layers.1.role': 'backing' };
+
+/**
+ * A draft that the fields can show: with a target and with layers.
+ *
+ * @example
+ * completeDraft({ 'target.size': 'lap' }) // => { 'layers.0.role': 'top', 'layers.1.role': 'backing', 'target.size': 'lap' }
+ */
+export function completeDraft(draft: Draft): Draft {
+  const has = (part: string) => Object.keys(draft).some((path) => path.startsWith(part));
+  return {
+    ...(has('target.') ? {} : FIRST_TARGET),
+    ...(has('layers.') ? {} : CLASSIC),
+    ...draft,
+  };
+}
+
+/**
+ * Changes one place of a draft, and takes out whatever lay under it; `undefined` takes the place itself out.
+ *
+ * @example
+ * editDraft({ 'layers.0.prints.0.id': 'Blue' }, 'layers.0.prints', '4') // => { 'layers.0.prints': '4' }
+ */
+export function editDraft(draft: Draft, path: DraftPath | 'target', value?: string): Draft {
+  const kept = Object.entries(draft).filter(([key]) => !key.startsWith(`${path}.`));
+  const { [path]: _old, ...others } = Object.fromEntries(kept);
+  return value === undefined ? others : { ...Object.fromEntries(kept), [path]: value };
+}
+
+/**
+ * Takes out of a draft what is at fault, so that a plan can be made of the rest.
+ *
+ * @example
+ * dropFaulty({ 'target.size': 'lap', 'block.seam': 'wide' }, [{ code: 'not-a-length', path: ['block', 'seam'] }]) // => { 'target.size': 'lap' }
+ */
+export function dropFaulty(draft: Draft, faults: readonly Fault[]): Draft {
+  const places = faults.map(({ path }) => path.join('.'));
+  const isFaulty = (path: string) =>
+    places.some((place) => place === '' || path === place || path.startsWith(`${place}.`));
+  return Object.fromEntries(Object.entries(draft).filter(([path]) => !isFaulty(path)));
+}
+
+/**
+ * Tells how the size of a draft is given.
+ *
+ * @example
+ * findKind({ 'target.columns': '5', 'target.rows': '6' }) // => 'grid'
+ */
+export function findKind(draft: Draft): TargetKind {
+  if (draft['target.columns'] !== undefined) return 'grid';
+  if (draft['target.bed.width'] !== undefined) return 'bed';
+  return (draft['target.size'] as SizeName | undefined) ?? 'own';
+}
+
+/** Gives the size in another way, starting from the figures of the plan on the table. */
+export function chooseKind(draft: Draft, kind: TargetKind, answer?: ShownPlan): Draft {
+  const unit = draft.unit === 'cm' ? 'cm' : 'in';
+  const { columns, rows } = answer?.grid ?? { columns: 5, rows: 6 };
+  const { width, height } = answer?.wish ?? { width: '50 in', height: '60 in' };
+  const targets: Readonly<Record<string, Draft>> = {
+    own: { 'target.width': writeEntry(width, unit), 'target.height': writeEntry(height, unit) },
+    grid: { 'target.columns': `${columns}`, 'target.rows': `${rows}` },
+    bed: { 'target.bed.width': '60 in', 'target.bed.length': '80 in' },
+  };
+  return { ...editDraft(draft, 'target'), ...(targets[kind] ?? { 'target.size': kind }) };
+}
+
+/**
+ * Takes another plan: its cut size says it all while no better fit has the same, else its grid is needed too.
+ */
+export function chooseOption(
+  draft: Draft,
+  option: ShownOption,
+  options: readonly ShownOption[],
+): Draft {
+  const cut = editDraft(draft, 'block.cut', `${option.cut}`);
+  const isFirst = options.find((other) => other.cut === option.cut) === option;
+  if (isFirst && findKind(draft) !== 'grid') return cut;
+  const { columns, rows } = option;
+  return {
+    ...editDraft(cut, 'target'),
+    'target.columns': `${columns}`,
+    'target.rows': `${rows}`,
+  };
+}
+
+/** Places that have a field of their own, which says what is wrong there. */
+const FIELDS =
+  /^(target\.(width|height|size|columns|rows|bed\.\w+)|block\.\w+|layers\.\d+\.width)$/;
+
+/** Faults that no field shows. */
+export function listOtherFaults(faults: readonly Fault[]): readonly Fault[] {
+  return faults.filter(({ path }) => !FIELDS.test(path.join('.')));
+}

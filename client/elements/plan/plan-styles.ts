@@ -1,0 +1,53 @@
+import { unsafeCSS } from 'lit';
+import { SHARED_STYLES } from '../../look/shared-styles.ts';
+
+/** One column on a phone; where there is room, what is asked on the left, what came of it on the right, the sheets below. */
+export const planStyles = unsafeCSS(`${SHARED_STYLES}
+.table{display:grid;gap:24px}
+.part{display:grid;gap:24px;align-content:start}
+.swatches svg,.name svg,.name i{width:28px;height:28px;flex:none;background:var(--ragbloom-line)}
+.figures{display:grid;grid-template-columns:repeat(auto-fit,minmax(9em,auto));gap:.6em 1em}
+.figures dd{white-space:nowrap}
+.figures b{font:600 1.7em/1.1 var(--ragbloom-display)}
+.picture{width:100%;max-height:36em;overflow:visible}
+.waiting{aspect-ratio:5/6;border:1px solid var(--ragbloom-line)}
+.caption p{flex:1 1 16em}
+.busy .quilt{opacity:.55;transition:opacity .2s .15s}
+.notice{border:1px solid;border-inline-start:6px solid var(--ragbloom-madder);padding:.6em .9em}
+.options{display:grid;grid-template-columns:repeat(auto-fill,minmax(9.5em,1fr));gap:10px}
+.options button{padding:.6em;gap:.5em;place-items:start;text-align:start;border-color:var(--ragbloom-line)}
+.options [aria-pressed=true]{border:2px solid var(--ragbloom-ink)}
+.options svg{height:84px;max-width:100%}
+.options span,.lines span,.lines small{display:block;overflow-wrap:anywhere}
+.options small{display:block}
+table{width:100%;border-collapse:collapse}
+th{text-align:start;font-weight:400}
+td,th+th{text-align:end;padding-inline-start:.6em;white-space:nowrap}
+tbody th,td{padding-block:.45em}
+tbody tr,.lines>li{border-top:1px solid var(--ragbloom-line)}
+td b{font-size:1.2em}
+.name small{display:block;line-height:1}
+.pairs{display:grid;grid-template-columns:auto 1fr;gap:.5em 1em}
+.pairs dt{font-size:1em}
+.lines>li{padding:.5em 0}
+.work li{padding-top:0}
+.work li p{margin-inline-start:2.3em}
+.check:has(:checked) span{text-decoration:line-through 2px var(--ragbloom-leaf)}
+.danger{border:2px solid var(--ragbloom-madder)!important;padding:.8em!important}
+.danger strong{color:var(--ragbloom-madder)}
+.foot{position:sticky;bottom:0;z-index:1;display:flex;justify-content:space-between;gap:.8em;margin-inline:calc(var(--ragbloom-gutter,0px)*-1);padding:.55em calc(var(--ragbloom-gutter,0px) + .2em);background:var(--ragbloom-ink);color:var(--ragbloom-sheet);font-size:1.1em;white-space:nowrap}
+.foot small{color:inherit}
+@container(min-width:52em){
+.table{grid-template-columns:minmax(22em,25em) 1fr;grid-template-rows:auto 1fr;column-gap:36px}
+.see{grid-area:1/2/3}
+.sheets{grid-column:1/-1;display:grid;grid-template-columns:1fr 1fr;gap:36px}
+.foot{display:none}
+}
+@media print{
+.ask,.make,.options,.off,.foot,button,details,fieldset{display:none!important}
+.table,.sheets,.part,.card{display:block}
+.card{filter:none;background:none;padding:0;margin:0 0 1em}
+.card::after{display:none}
+.picture{max-height:10cm}
+.see,tr,li{break-inside:avoid}
+}`);

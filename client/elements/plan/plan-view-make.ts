@@ -1,0 +1,125 @@
+import { html, type TemplateResult } from 'lit';
+import type { FabricName, Role } from '#core/contract.ts';
+import { FABRIC_NAMES } from '../../data/names.ts';
+import { checkBox } from '../../fields/check-box.ts';
+import { choiceChips } from '../../fields/choice-chips.ts';
+import { choiceList } from '../../fields/choice-list.ts';
+import { printSwatch } from '../../fields/print-swatch.ts';
+import { findLayer, ROLES, setFabric } from './layers.ts';
+import type { PlanContext } from './plan-context.ts';
+import { type Entry, entryField } from './plan-fields.ts';
+import { sheetView } from './sheet-view.ts';
+
+/** Cut sizes that rulers are sold for: common practice. */
+const CUTS = { in: [6, 7, 8, 9, 10, 12], cm: [15, 18, 20, 22, 25, 30] };
+const USUAL = { top: 'quilting-cotton', middle: '', backing: 'flannel' } as const;
+const MOST_PRINTS = 26;
+
+/** The block: its cut, its seam, its snips. */
+export function blocksView(context: PlanContext): TemplateResult {
+  const { state, text, unit, act } = context;
+  const [own, ...edges] = (['cut', 'seam', 'snipDepth', 'snipPitch'] as const).map(
+    (name): Entry => ({
+      path: `block.${name}`,
+      label: text.entries[name],
+      usual: state.answer?.block[name],
+    }),
+  );
+  if (own === undefined) return html``;
+  const chips = choiceChips({
+    name: 'cut',
+    legend: text.blocks.cut,
+    choices: [
+      ['', text.blocks.choose],
+      ...CUTS[unit].map((size) => [`${size}`, `${size}`] as const),
+    ],
+    chosen: state.draft['block.cut'] ?? '',
+    onChoose: (value) => act.set('block.cut', value || undefined),
+  });
+  const isFaulty = state.faults.some(({ path }) => path[0] === 'block' && path[1] !== 'cut');
+  return sheetView(
+    'blocks',
+    text.blocks.title,
+    html`${chips} ${entryField(context, own)}
+      <details ?open=${isFaulty}>
+        <summary>${text.blocks.more}</summary>
+        <div class="stack">
+          <p class="soft">${text.blocks.explain}</p>
+          <div class="fields">${edges.map((entry) => entryField(context, entry))}</div>
+        </div>
+      </details>`,
+  );
+}
+
+/** The layers, the prints and the bolts they come from. */
+export function clothView(context: PlanContext): TemplateResult {
+  const { text, state, act } = context;
+  const { draft } = state;
+  const roles = ROLES.filter((role) => draft[`layers.${findLayer(draft, role)}.role`] === role);
+  const isFaulty = state.faults.some(({ path }) => path[0] === 'layers');
+  return sheetView(
+    'cloth',
+    text.cloth.title,
+    html`<div class="fields">${ROLES.map((role) => layerView(context, role))}</div>
+      ${printsView(context)}
+      <details ?open=${isFaulty}>
+        <summary>${text.cloth.bolts}</summary>
+        <div class="fields">${roles.map((role) => boltView(context, role))}</div>
+        ${roles.map((role) => {
+          const path = `layers.${findLayer(draft, role)}.prewashed` as const;
+          return checkBox({
+            label: text.cloth.prewashed(text.role(role)),
+            isOn: draft[path] === 'true',
+            onChange: (isOn) => act.set(path, isOn ? 'true' : undefined),
+          });
+        })}
+        ${checkBox({
+          label: text.cloth.turned,
+          isOn: draft.grain !== 'aligned',
+          onChange: (isOn) => act.set('grain', isOn ? undefined : 'aligned'),
+        })}
+      </details>`,
+  );
+}
+
+/** Cloth for the outsides, batting or flannel for the middle, which may be left out. */
+function layerView({ state, text, act }: PlanContext, role: Role): TemplateResult {
+  const fabric = state.draft[`layers.${findLayer(state.draft, role)}.fabric`];
+  const names = FABRIC_NAMES.filter((name) =>
+    role === 'middle' ? /batting|flannel/.test(name) : !/batting/.test(name),
+  ).map((name) => [name, text.fabric(name)] as const);
+  return choiceList<FabricName | ''>({
+    id: role,
+    label: text.role(role),
+    choices: role === 'middle' ? [['', text.cloth.none], ...names] : names,
+    chosen: (fabric as FabricName | undefined) ?? USUAL[role],
+    onChoose: (other) => act.replace(setFabric(state.draft, role, other)),
+  });
+}
+
+function printsView({ state, text, act }: PlanContext): TemplateResult {
+  const shown = state.answer?.input.layers.find(({ role }) => role === 'top')?.prints ?? [];
+  const path = `layers.${findLayer(state.draft, 'top')}.prints` as const;
+  const count = Number(state.draft[path] ?? shown.length);
+  const step = (by: number, label: string, sign: string) => html`<button
+    aria-label=${label}
+    ?disabled=${count + by < 1 || count + by > MOST_PRINTS}
+    @click=${() => act.set(path, `${count + by}`)}
+  >${sign}</button>`;
+  return html`<div class="stack">
+    <div class="chips" role="group" aria-label=${text.cloth.prints}>
+      <span class="soft">${text.cloth.prints}</span>
+      ${step(-1, text.cloth.fewer, '−')}<output><b>${count}</b></output>${step(1, text.cloth.more, '+')}
+    </div>
+    <div class="chips swatches">${shown.map(({ color }, index) => printSwatch(index, color))}</div>
+  </div>`;
+}
+
+function boltView(context: PlanContext, role: Role): TemplateResult {
+  const { state, text } = context;
+  return entryField(context, {
+    path: `layers.${findLayer(state.draft, role)}.width`,
+    label: text.cloth.width(text.role(role)),
+    usual: state.answer?.input.layers.find((layer) => layer.role === role)?.width,
+  });
+}

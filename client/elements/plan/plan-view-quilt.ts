@@ -1,0 +1,112 @@
+import { html, type TemplateResult } from 'lit';
+import { drawQuilt } from '#core/drawing/draw-quilt.ts';
+import { drawThumbnail } from '#core/drawing/draw-thumbnail.ts';
+import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
+import { drawingView } from '../../drawing/drawing-view.ts';
+import { choiceChips } from '../../fields/choice-chips.ts';
+import { writeFigure, writeHours } from '../../text/write-figures.ts';
+import { figureView, type PlanContext, sayLength } from './plan-context.ts';
+
+/** A difference this small is not worth a word: a sixteenth of an inch, a millimetre. */
+const SLIGHT = { in: 1 / 16, cm: 0.1 };
+
+/** The quilt to scale, the figures that matter above it, how it fits the wish and what else would fit below. */
+export function quiltView(context: PlanContext, answer: ShownPlan): TemplateResult {
+  const { state, text, act } = context;
+  const { columns, rows } = answer.grid;
+  const { width, height } = answer.size[state.shown];
+  const size = sayLength(context, width, height);
+  const { low, high } = answer.size.washed;
+  const states = choiceChips({
+    name: 'shown',
+    legend: text.plan,
+    quiet: true,
+    choices: [
+      ['sewn', text.states.sewn],
+      ['washed', text.states.washed],
+    ],
+    chosen: state.shown,
+    onChoose: act.show,
+  });
+  const blocks = html`<b>${columns} × ${rows}</b>
+    <small>${text.figures.each} ${sayLength(context, answer.block.cut)}</small>`;
+  const figures = [
+    [text.states[state.shown], figureView(size)],
+    [text.figures.blocks, blocks],
+    [text.figures.cloth, figureView(sayCloth(context, answer))],
+    [text.figures.work, figureView(sayHours(context, answer.time.total))],
+  ];
+  return html`<section class="quilt stack" part="drawing" aria-label=${text.plan}>
+    <dl class="figures" part="figures">
+      ${figures.map(([name, figure]) => html`<div><dt>${name}</dt><dd>${figure}</dd></div>`)}
+    </dl>
+    ${drawingView(drawQuilt(answer, state.shown), 'picture', text.drawing(columns, rows, size))}
+    <div class="chips caption">
+      ${states}
+      <p>
+        ${sayFit(context, answer)}
+        ${text.between(sayLength(context, low.width, low.height), sayLength(context, high.width, high.height))}
+      </p>
+    </div>
+  </section>`;
+}
+
+/** All the cloth to buy, with its unit. */
+export function sayCloth({ text }: PlanContext, { fabrics, thread }: ShownPlan): string {
+  const amount = fabrics.reduce((sum, { buy }) => sum + buy.amount, 0);
+  return `${writeFigure(amount, thread.unit, text.language)} ${thread.unit}`;
+}
+
+/** Minutes as hours, with the unit. */
+export function sayHours({ text }: PlanContext, minutes: number): string {
+  return `${writeHours(minutes)} ${text.hours}`;
+}
+
+/** Three of the figures in a bar that stays in sight on a phone; decoration, since they stand above. */
+export function footView(context: PlanContext, answer: ShownPlan): TemplateResult {
+  const { width, height } = answer.size.washed;
+  const said = [
+    sayLength(context, width, height),
+    sayCloth(context, answer),
+    sayHours(context, answer.time.total),
+  ];
+  return html`<div class="foot" aria-hidden="true">
+    ${said.map((figure) => html`<span>${figureView(figure)}</span>`)}
+  </div>`;
+}
+
+function sayFit(context: PlanContext, { fit }: ShownPlan): string {
+  const { text, unit } = context;
+  const say = (value: number, [more, less, same]: readonly [string, string, string]) =>
+    Math.abs(value) < SLIGHT[unit]
+      ? same
+      : `${sayLength(context, Math.abs(value))} ${value > 0 ? more : less}`;
+  return `${say(fit.width, text.fit.width)}, ${say(fit.height, text.fit.height)}.`;
+}
+
+/** Other plans that fit, as small drawings to choose from. */
+export function optionsView(context: PlanContext, answer: ShownPlan): TemplateResult {
+  const { text } = context;
+  return html`<section class="stack" part="options">
+    <h2 class="off">${text.others}</h2>
+    <div class="options">
+      ${answer.options.map((option) => optionView(context, answer, option))}
+    </div>
+  </section>`;
+}
+
+function optionView(context: PlanContext, answer: ShownPlan, option: ShownOption): TemplateResult {
+  const { text, act } = context;
+  const yards = answer.thread.unit;
+  return html`<button
+    aria-pressed=${option.chosen ? 'true' : 'false'}
+    @click=${() => act.choose(option)}
+  >
+    ${drawingView(drawThumbnail(option, answer))}
+    <span>
+      <b>${sayLength(context, option.washed.width, option.washed.height)}</b>
+      <small>${option.columns} × ${option.rows}, ${text.figures.each} ${sayLength(context, option.cut)}</small>
+      <small>${writeFigure(option.fabric, yards, text.language)} ${yards}, ${sayHours(context, option.minutes)}</small>
+    </span>
+  </button>`;
+}

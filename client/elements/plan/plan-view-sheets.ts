@@ -1,0 +1,119 @@
+import { html, type TemplateResult } from 'lit';
+import { typesetFractions } from '#core/drawing/typeset-fractions.ts';
+import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import { checkBox } from '../../fields/check-box.ts';
+import { printSwatch } from '../../fields/print-swatch.ts';
+import { writeFigure } from '../../text/write-figures.ts';
+import { figureView, type PlanContext, sayLength } from './plan-context.ts';
+import { sayHours } from './plan-view-quilt.ts';
+import { sheetView } from './sheet-view.ts';
+
+/** What to buy and how to cut it, one row for each cloth, and the thread. */
+export function shoppingView(context: PlanContext, answer: ShownPlan): TemplateResult {
+  const { text } = context;
+  const { thread, block } = answer;
+  const words = text.shopping;
+  const spool = (amount: number) =>
+    `${writeFigure(Math.ceil(amount), thread.unit, text.language)} ${thread.unit}`;
+  return sheetView(
+    'shopping',
+    words.title,
+    html`<table>
+        <thead><tr>${words.columns.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
+        <tbody>${answer.fabrics.map((need) => needView(context, answer, need))}</tbody>
+      </table>
+      <p class="soft">${words.how(sayLength(context, block.cut))}</p>
+      ${factsList([
+        [
+          words.thread,
+          words.threadText(spool(thread.used), Math.ceil(thread.bobbins), spool(thread.saved)),
+        ],
+      ])}
+      <slot name="shopping"></slot>`,
+  );
+}
+
+function factsList(facts: readonly (readonly [name: string, said: string])[]): TemplateResult {
+  return html`<dl class="pairs">
+    ${facts.map(([name, said]) => html`<dt>${name}</dt><dd>${said}</dd>`)}
+  </dl>`;
+}
+
+function needView(
+  { text }: PlanContext,
+  answer: ShownPlan,
+  need: ShownPlan['fabrics'][number],
+): TemplateResult {
+  const { role, print, buy } = need;
+  const prints = answer.input.layers.find((layer) => layer.role === role)?.prints ?? [];
+  const index = Math.max(
+    0,
+    prints.findIndex(({ id }) => id === print),
+  );
+  const isNamed = print !== undefined && print.length > 1;
+  return html`<tr>
+    <th scope="row">
+      <span class="name">
+        ${role === 'top' ? printSwatch(index, prints[index]?.color) : html`<i></i>`}
+        <span>${isNamed ? print : text.fabric(need.fabric)}<small>${role === 'top' ? '' : text.role(role)}</small></span>
+      </span>
+    </th>
+    <td>${figureView(`${writeFigure(buy.amount, buy.unit, text.language)} ${buy.unit}`)}</td>
+    <td>${need.strips}</td>
+    <td>${need.pieces + need.spare}</td>
+  </tr>`;
+}
+
+/** Hours, weight, row ends and shrink in plain words. */
+export function factsView(context: PlanContext, answer: ShownPlan): TemplateResult {
+  const { text } = context;
+  const { weight, mismatch, size, input, time } = answer;
+  const mass = (value: number) =>
+    `${writeFigure(value, weight.unit, text.language)} ${weight.unit}`;
+  const percent = (value: number) => `${writeFigure(-value, 'h', text.language)} %`;
+  const words = text.facts;
+  const { within, withinFromOneEnd } = mismatch;
+  return sheetView(
+    'facts',
+    words.title,
+    factsList([
+      [words.work, words.workText(sayHours(context, time.total), sayHours(context, time.snip))],
+      [
+        words.weight,
+        words.weightText(mass(weight.dry), mass(weight.wet), text.machines[weight.washer.machine]),
+      ],
+      [
+        words.rows,
+        words.rowsText(
+          sayLength(context, input.tolerance.ease),
+          Math.round(within),
+          Math.round(withinFromOneEnd),
+        ),
+      ],
+      [words.shrink, words.shrinkText(percent(size.change.width), percent(size.change.height))],
+    ]),
+  );
+}
+
+/** The work in order, each step with a box to tick. */
+export function workView({ state, text, act }: PlanContext, { steps }: ShownPlan): TemplateResult {
+  const done = steps.filter(({ id }) => state.done.includes(id)).length;
+  return sheetView(
+    'work',
+    text.work.title,
+    html`<ol class="lines">
+      ${steps.map(
+        ({ id, do: what, detail }) => html`<li>
+          ${checkBox({
+            label: typesetFractions(what),
+            isOn: state.done.includes(id),
+            onChange: () => act.tick(id),
+            describedBy: `step-${id}`,
+          })}
+          <p class="soft" id="step-${id}">${typesetFractions(detail)}</p>
+        </li>`,
+      )}
+    </ol>`,
+    html`<span class="soft">${text.work.done(done, steps.length)}</span>`,
+  );
+}

@@ -1,0 +1,84 @@
+import { html, type TemplateResult } from 'lit';
+import type { Fault } from '#core/outcome.ts';
+import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import { type PlanContext, sayFault, sayLength } from './plan-context.ts';
+import { listOtherFaults } from './plan-state.ts';
+import { blocksView, clothView } from './plan-view-make.ts';
+import { cautionsView, groundsView } from './plan-view-notes.ts';
+import { footView, optionsView, quiltView, sayCloth, sayHours } from './plan-view-quilt.ts';
+import { factsView, shoppingView, workView } from './plan-view-sheets.ts';
+import { wishView } from './plan-view-wish.ts';
+
+/** The whole element from its state: what is asked on one side, what came of it on the other. */
+export function planView(context: PlanContext, hasFoot: boolean): TemplateResult {
+  const { answer, isBusy } = context.state;
+  return html`<div class="table ${isBusy ? 'busy' : ''}">
+    <div class="part ask">${wishView(context)}</div>
+    <div class="part see">
+      ${noticesView(context)}
+      ${
+        answer === undefined
+          ? html`<div class="waiting"></div>`
+          : [quiltView(context, answer), optionsView(context, answer)]
+      }
+    </div>
+    <div class="part make">${blocksView(context)}${clothView(context)}</div>
+    ${answer && sheetsView(context, answer)}
+    <p class="hidden" role="status" aria-atomic="true">${sayPlan(context)}</p>
+    ${answer && hasFoot ? footView(context, answer) : ''}
+  </div>`;
+}
+
+function sheetsView(context: PlanContext, answer: ShownPlan): TemplateResult {
+  const { text, act } = context;
+  return html`<div class="part sheets">
+    <div class="part">
+      ${shoppingView(context, answer)}${factsView(context, answer)}${cautionsView(context, answer)}
+    </div>
+    <div class="part">
+      ${workView(context, answer)}${groundsView(context, answer)}
+      <button @click=${act.print}>${text.print}</button>
+    </div>
+  </div>`;
+}
+
+/** What stands between the wish and a plan; the region is there before anything is said in it. */
+function noticesView(context: PlanContext): TemplateResult {
+  const { state, text, act } = context;
+  const { faults, hostFaults, answer } = state;
+  const others = listOtherFaults(faults);
+  const notice = (isSo: boolean, body: unknown) =>
+    isSo ? html`<div class="notice">${body}</div>` : '';
+  return html`<div class="off" role="alert">
+    ${notice(hostFaults.length > 0, [text.host, listView(context, hostFaults)])}
+    ${notice(others.length > 0, listView(context, others))}
+    ${notice(faults.length > 0 && answer !== undefined, text.stale)}
+    ${notice(state.isUnreachable, [
+      text.unreachable,
+      html`<button @click=${act.retry}>${text.retry}</button>`,
+    ])}
+    ${notice(state.from === 'device' && answer !== undefined, text.device)}
+  </div>`;
+}
+
+function listView(context: PlanContext, faults: readonly Fault[]): TemplateResult {
+  return html`<ul>
+    ${faults.map(
+      (fault) => html`<li>${sayFault(context, fault)} <small>${fault.path.join('.')}</small></li>`,
+    )}
+  </ul>`;
+}
+
+/** One sentence for those who hear the page, when a plan is ready. */
+function sayPlan(context: PlanContext): string {
+  const { answer, isBusy } = context.state;
+  if (isBusy || answer === undefined) return '';
+  const { width, height } = answer.size.washed;
+  const { columns, rows } = answer.grid;
+  const said = [
+    sayLength(context, width, height),
+    sayCloth(context, answer),
+    sayHours(context, answer.time.total),
+  ];
+  return context.text.ready(columns, rows, said.join(', '));
+}

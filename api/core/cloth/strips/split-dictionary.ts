@@ -1,0 +1,106 @@
+import type { Dictionary } from './dictionary.ts';
+
+/** Variables whose sum any whole plan makes whole: 1 for each name that belongs, and nothing for others. */
+export type Membership = Uint8Array;
+
+/** A sum that is not whole yet. */
+export interface Split {
+  readonly members: Membership;
+  /** The whole number below it. */
+  readonly value: number;
+  readonly sum: number;
+}
+
+/** The sum farthest from any whole number, where one is not whole. */
+export function chooseSplit(
+  { basic, amounts }: Dictionary,
+  sets: readonly Membership[],
+): Split | undefined {
+  let best: Split | undefined;
+  let farthest = 1e-6;
+  for (const members of sets) {
+    let sum = 0;
+    for (let row = 0; row < basic.length; row += 1) {
+      if (members[basic[row] ?? -1] === 1) sum += amounts[row] ?? 0;
+    }
+    const value = Math.floor(sum + 1e-6);
+    const distance = Math.min(sum - value, value + 1 - sum);
+    if (distance <= farthest) continue;
+    farthest = distance;
+    best = { members, value, sum };
+  }
+  return best;
+}
+
+/**
+ * Two copies with one more row: in the first the sum is at most the whole number below it, in the
+ * second at least the one above. Free variables that would cost more than is to spare are left out,
+ * since they must be 0.
+ */
+export function splitDictionary(
+  whole: Dictionary,
+  { members, value, sum }: Split,
+  spare: number,
+): readonly [Dictionary, Dictionary] {
+  const dictionary = dropDear(whole, spare);
+  const row = rowOf(dictionary, members);
+  const atMost = addRow(dictionary, row, value - sum);
+  for (let column = 0; column < row.length; column += 1) row[column] = -(row[column] ?? 0);
+  return [addRow(dictionary, row, sum - value - 1), atMost];
+}
+
+function dropDear(dictionary: Dictionary, spare: number): Dictionary {
+  const { free, amounts, table, costs } = dictionary;
+  const kept: number[] = [];
+  for (let column = 0; column < free.length; column += 1) {
+    if ((costs[column] ?? 0) <= spare) kept.push(column);
+  }
+  const width = kept.length;
+  if (width > 0.8 * free.length) return dictionary;
+  const less = new Float64Array(amounts.length * width);
+  for (let row = 0; row < amounts.length; row += 1) {
+    const from = row * free.length;
+    const to = row * width;
+    for (let at = 0; at < width; at += 1) less[to + at] = table[from + (kept[at] ?? 0)] ?? 0;
+  }
+  return {
+    ...dictionary,
+    free: Int32Array.from(kept, (column) => free[column] ?? -1),
+    table: less,
+    costs: Float64Array.from(kept, (column) => costs[column] ?? 0),
+  };
+}
+
+/** What each free variable adds to the sum. */
+function rowOf({ basic, free, table }: Dictionary, members: Membership): Float64Array {
+  const row = new Float64Array(free.length);
+  for (let column = 0; column < row.length; column += 1) {
+    row[column] = members[free[column] ?? -1] ?? 0;
+  }
+  for (let at = 0; at < basic.length; at += 1) {
+    if (members[basic[at] ?? -1] !== 1) continue;
+    const start = at * row.length;
+    for (let column = 0; column < row.length; column += 1) {
+      row[column] = (row[column] ?? 0) - (table[start + column] ?? 0);
+    }
+  }
+  return row;
+}
+
+function addRow(dictionary: Dictionary, row: Float64Array, amount: number): Dictionary {
+  const { basic, free, amounts, table, costs, cost } = dictionary;
+  const larger = {
+    basic: new Int32Array(basic.length + 1).fill(-1),
+    free: free.slice(),
+    amounts: new Float64Array(amounts.length + 1),
+    table: new Float64Array(table.length + row.length),
+    costs: costs.slice(),
+    cost,
+  };
+  larger.basic.set(basic);
+  larger.amounts.set(amounts);
+  larger.amounts[amounts.length] = amount;
+  larger.table.set(table);
+  larger.table.set(row, table.length);
+  return larger;
+}

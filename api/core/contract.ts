@@ -79,7 +79,10 @@ export interface Derivation {
 }
 
 export interface Links {
-  /** The canonical address of this answer, from the root of the host. */
+  /**
+   * The canonical address of this answer, from the root of the host; where its query is longer than
+   * the service reads, the endpoint that takes the input as a body.
+   */
   readonly self: string;
   /** The page that shows the same. */
   readonly page: string;

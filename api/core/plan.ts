@@ -2,6 +2,7 @@ import { listCautions } from './cautions.ts';
 import type { Assumption, Caution, PlanAnswer, PlanInput, Step } from './contract.ts';
 import { ENGINE } from './engine.ts';
 import { roundTo } from './length.ts';
+import { writeLinks } from './links.ts';
 import { GRAMS, massUnit } from './mass.ts';
 import { explainPlan } from './plan/explain-plan.ts';
 import { type Plan, reckonPlan } from './plan/reckon-plan.ts';
@@ -36,11 +37,7 @@ export function planQuilt(resolved: Resolved<PlanInput>): PlanAnswer {
     input,
     assumptions: [...assumptions, ...describeChoice(input, figures.block.cut)],
     cautions: describeCautions(plan, spec),
-    links: {
-      self: `/v1/plan?${query}`,
-      page: `/?${query}`,
-      image: `/v1/plan.svg?${query}`,
-    },
+    links: writeLinks(query, { self: '/v1/plan', page: '/', image: '/v1/plan.svg' }),
   };
 }
 

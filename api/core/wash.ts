@@ -2,6 +2,7 @@ import { dryerLint, unmeasuredShrink } from './cautions.ts';
 import type { SewFor, WashAnswer, WashInput } from './contract.ts';
 import { ENGINE } from './engine.ts';
 import { fromMillimetres, roundTo, toMillimetres } from './length.ts';
+import { writeLinks } from './links.ts';
 import { writePair } from './plan/write-plan.ts';
 import { DEFAULTS } from './tables/defaults.ts';
 import { advisePrewash, type FitDoubt } from './wash/advise-prewash.ts';
@@ -52,7 +53,7 @@ export function predictWash(resolved: Resolved<WashInput>): WashAnswer {
     input,
     assumptions,
     cautions: [...(first.isMeasured ? [] : [unmeasuredShrink()]), dryerLint()],
-    links: { self: `/v1/wash-shrinkage?${query}`, page: `/wash?${query}` },
+    links: writeLinks(query, { self: '/v1/wash-shrinkage', page: '/wash' }),
   };
 }
 

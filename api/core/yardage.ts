@@ -4,6 +4,7 @@ import { roundPurchase } from './cloth/round-purchase.ts';
 import type { RollAnswer, YardageAnswer, YardageInput } from './contract.ts';
 import { ENGINE } from './engine.ts';
 import { fromMillimetres, MILLIMETRES, roundTo, toMillimetres } from './length.ts';
+import { writeLinks } from './links.ts';
 import type { Resolved } from './wish/reading.ts';
 
 type FabricInput = YardageInput['fabrics'][number];
@@ -22,7 +23,7 @@ export function planYardage(resolved: Resolved<YardageInput>): YardageAnswer {
     input,
     assumptions,
     cautions: [rotaryCutter()],
-    links: { self: `/v1/yardage?${query}`, page: `/?${query}` },
+    links: writeLinks(query, { self: '/v1/yardage', page: '/' }),
   };
 }
 

@@ -69,8 +69,13 @@ describe('isQuilt', () => {
     expect(isQuilt({ columns: 50, rows: 51 }, { cut: 100, seam: 10 })).toBe(false);
   });
 
-  test('isQuilt is false beyond 6 m a side', () => {
-    expect(isQuilt({ columns: 1, rows: 10 }, { cut: 600, seam: 1 })).toBe(true);
-    expect(isQuilt({ columns: 11, rows: 1 }, { cut: 600, seam: 1 })).toBe(false);
+  test('isQuilt is true at exactly 6 m a side, outer allowances included, and false beyond', () => {
+    for (const grid of [
+      { columns: 20, rows: 1 },
+      { columns: 1, rows: 20 },
+    ]) {
+      expect(isQuilt(grid, { cut: 490, seam: 100 })).toBe(true);
+      expect(isQuilt(grid, { cut: 490.2, seam: 100 })).toBe(false);
+    }
   });
 });

@@ -53,6 +53,12 @@ describe('byFit', () => {
     expect(byFit(candidate(3, 10), candidate(3, 10))).toBe(0);
   });
 
+  test('byFit counts blocks by columns and rows', () => {
+    const tall = { ...candidate(3, 2), grid: { columns: 2, rows: 3 } };
+    const flat = { ...candidate(3, 5), grid: { columns: 5, rows: 1 } };
+    expect(byFit(flat, tall)).toBeLessThan(0);
+  });
+
   test('byFit is an order: no three candidates go round in a circle', () => {
     const close = fc
       .tuple(fc.integer({ min: 0, max: 60 }), fc.integer({ min: 1, max: 4 }))

@@ -80,6 +80,7 @@ describe('listCandidates', () => {
     const [best] = listCandidates(spec, WISH, shrink);
     const [unshrunk] = listCandidates(spec, WISH, NONE);
     if (best === undefined || unshrunk === undefined) throw new Error('No candidates');
+    expect(Math.abs(best.washed.width - 1270)).toBeLessThan(60);
     expect(Math.abs(best.washed.height - 1524)).toBeLessThan(60);
     expect(best.grid.rows * best.cut).toBeGreaterThan(unshrunk.washed.height);
   });

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { buyCloth, type ClothOrder } from '#core/cloth/buy-cloth.ts';
+import { buyCloth, type ClothOrder, sumCloth } from '#core/cloth/buy-cloth.ts';
 import { cutStrips } from '#core/cloth/cut-strips.ts';
 import { deepFreeze } from '../../support/deep-freeze.ts';
 
@@ -46,6 +46,13 @@ describe('buyCloth', () => {
       [12, 1],
       [12, 1],
       [48, 3],
+    ]);
+    expect(needs.map(({ print }) => print)).toEqual([
+      'print 0',
+      'print 1',
+      'print 2',
+      'print 3',
+      undefined,
     ]);
     expect(needs.map(({ buy }) => buy.text)).toEqual(['1 yd', '1 yd', '1 yd', '1 yd', '3 1/8 yd']);
   });
@@ -110,5 +117,21 @@ describe('buyCloth', () => {
     const [none] = buyCloth(orderOf(10, [0, 1]));
     expect(none).toMatchObject({ pieces: 0, spare: 0, strips: 0, length: 0, waste: 0 });
     expect(none?.buy).toEqual({ amount: 0, unit: 'yd', text: '0 yd' });
+  });
+});
+
+describe('sumCloth', () => {
+  test('sumCloth adds up the rows of buyCloth: pieces with their spare, and what is bought', () => {
+    fc.assert(
+      fc.property(order, (one) => {
+        const needs = buyCloth(one);
+        const sums = sumCloth(one);
+        expect(sums.pieces).toBe(needs.reduce((sum, need) => sum + need.pieces + need.spare, 0));
+        expect(sums.bought).toBeCloseTo(
+          needs.reduce((sum, need) => sum + need.buy.amount, 0),
+          9,
+        );
+      }),
+    );
   });
 });

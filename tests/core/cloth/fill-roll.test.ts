@@ -50,6 +50,12 @@ describe('fillRoll', () => {
     expect(fillRoll({ ...upright, directional: true }).length).toBe(500);
   });
 
+  test('fillRoll of a piece wider than the roll turns it, and takes nothing more', () => {
+    const fill = fillRoll({ ...PIECE, width: 1200, length: 300, count: 4 });
+    expect(fill.length).toBe(2400);
+    expect(fill.kinds).toEqual([{ strips: 2, length: 1200, perStrip: 3, turned: true, left: 100 }]);
+  });
+
   test('fillRoll of a square does not turn anything', () => {
     fc.assert(
       fc.property(order, (one) => {

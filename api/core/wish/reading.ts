@@ -132,7 +132,10 @@ function assume<T extends number | boolean | string>(
  * isSound({ ...startReading('in'), faults: [{ code: 'empty', path: ['block', 'cut'] }] }, ['block', 'seam']) // => true
  * isSound({ ...startReading('in'), faults: [{ code: 'empty', path: ['block', 'cut'] }] }, ['block']) // => false
  */
-export function isSound(reading: Pick<Reading, 'faults'>, ...places: readonly Path[]): boolean {
+export function isSound(
+  reading: { readonly faults: readonly Fault[] },
+  ...places: readonly Path[]
+): boolean {
   return !reading.faults.some(({ path }) =>
     places.some((place) => place.every((key, depth) => path[depth] === key)),
   );

@@ -30,4 +30,27 @@ describe('dealPrints', () => {
       }),
     );
   });
+
+  test('dealPrints lets a print touch its like only where every print left would', () => {
+    fc.assert(
+      fc.property(anyLayout(8), ({ grid, counts }) => {
+        const cells = dealPrints(grid, counts);
+        const laid = cells.join('');
+        for (const [index, print] of [...laid].entries()) {
+          const row = Math.floor(index / grid.columns);
+          const column = index % grid.columns;
+          const left = new Set(laid.slice(index));
+          const sides = [cells[row]?.[column - 1], cells[row - 1]?.[column]];
+          const corners = [cells[row - 1]?.[column - 1], cells[row - 1]?.[column + 1]];
+          const isFree = (other: string, around: readonly (string | undefined)[]) =>
+            !around.includes(other);
+          const some = (around: readonly (string | undefined)[]) =>
+            [...left].some((other) => isFree(other, around));
+          const all = [...sides, ...corners];
+          if (some(all)) expect(isFree(print, all)).toBe(true);
+          else if (some(sides)) expect(isFree(print, sides)).toBe(true);
+        }
+      }),
+    );
+  });
 });

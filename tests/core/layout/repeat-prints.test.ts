@@ -24,6 +24,26 @@ describe('repeatPrints', () => {
     expect(tallyPrints(cells, 4)).toEqual([6, 4, 3, 3]);
   });
 
+  test('repeatPrints changes the block whose change brings the fewest like prints together', () => {
+    const grid = { columns: 5, rows: 5 };
+    const plain = repeatPrints(grid, [5, 5, 5, 5, 5], 2) ?? [];
+    const weigh = (cells: readonly string[]) => {
+      const { sides, corners } = countTouching(cells);
+      return 100 * sides + corners;
+    };
+    const changed = plain.flatMap((line, row) =>
+      [...line].flatMap((print, column) =>
+        print === 'E'
+          ? [plain.with(row, `${line.slice(0, column)}A${line.slice(column + 1)}`)]
+          : [],
+      ),
+    );
+    const weights = changed.map(weigh);
+    const mended = repeatPrints(grid, [6, 5, 5, 5, 4], 2) ?? [];
+    expect(weigh(mended)).toBe(Math.min(...weights));
+    expect(Math.max(...weights)).toBeGreaterThan(Math.min(...weights));
+  });
+
   test('repeatPrints of very unequal counts on a great quilt gives up', () => {
     expect(repeatPrints({ columns: 50, rows: 50 }, [2400, 50, 25, 25], 2)).toBeUndefined();
   });

@@ -103,6 +103,8 @@ describe('checkBlock', () => {
     expect(faultsOf({ block: { cut: 'x', seam: 2 } })).toHaveLength(1);
     expect(faultsOf({ block: { cut: 3, seam: 'x' } })).toHaveLength(1);
     expect(faultsOf({ block: { snipDepth: 'x', seam: 0.2 } })).toHaveLength(1);
+    const layers = [{ role: 'top', width: '1 in' }, { role: 'backing' }] as const;
+    expect(faultsOf({ layers, block: { cut: 10 } })).toMatchObject([{ code: 'too-small' }]);
   });
 });
 

@@ -1,5 +1,7 @@
 import { Hono } from 'hono';
+import { kits } from './endpoints/kits.ts';
 import { plan } from './endpoints/plan.ts';
+import { stash } from './endpoints/stash.ts';
 import { washShrinkage } from './endpoints/wash-shrinkage.ts';
 import { yardage } from './endpoints/yardage.ts';
 import { allowMethods } from './http/allow-methods.ts';
@@ -14,7 +16,14 @@ import { planPicture } from './pages/plan-picture.ts';
 export const version = '0.1.0';
 
 /** Every endpoint; where a new one is added. */
-export const ENDPOINTS: readonly BoundEndpoint[] = [plan, yardage, washShrinkage, planPicture];
+export const ENDPOINTS: readonly BoundEndpoint[] = [
+  plan,
+  yardage,
+  washShrinkage,
+  stash,
+  kits,
+  planPicture,
+];
 
 /** The whole API, in the order a request meets it: endpoints, pages, nothing found, a bug. */
 export const app = new Hono();

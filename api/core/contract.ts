@@ -854,7 +854,7 @@ export interface KitsInput {
   }[];
   readonly perKit: {
     readonly distinctPrints: number;
-    /** Absent when it was left to follow from the grid. */
+    /** Absent where there is no such limit. */
     readonly mostOfOne?: number;
     readonly spare: number;
   };
@@ -867,7 +867,8 @@ export interface KitsInput {
     readonly price?: number;
   };
   readonly currency: string;
-  readonly fibres?: Readonly<Partial<Record<Role, readonly Fibre[]>>>;
+  /** Of every role that the plan has. */
+  readonly fibres: Readonly<Partial<Record<Role, readonly Fibre[]>>>;
 }
 
 /** What keeps one more kit from being made. */
@@ -944,7 +945,7 @@ export interface KitsAnswer extends AnswerParts<KitsInput> {
   readonly limitedBy: readonly KitLimit[];
   /** Kits made up below: those wanted, or the most. */
   readonly made: number;
-  /** Kits alike together; `squares` of the top in each. */
+  /** Kits alike together, the largest group first; each holds `squares` blocks of the top. */
   readonly kits: readonly {
     readonly count: number;
     readonly prints: readonly { readonly id: string; readonly blocks: number }[];
@@ -958,4 +959,41 @@ export interface KitsAnswer extends AnswerParts<KitsInput> {
   /** Cloth of one kit. */
   readonly weight: { readonly dry: number; readonly unit: 'lb' | 'kg' };
   readonly label: KitLabel;
+}
+
+// ---------------------------------------------------------------- /v1/batch
+
+export interface BatchRequest {
+  readonly requests: readonly {
+    /** Address of the endpoint that is asked. */
+    readonly path: string;
+    /** What its own body would say. */
+    readonly input: Readonly<Record<string, unknown>>;
+  }[];
+}
+
+/** What one request of a batch was answered; `etag` and `query` are those of its own endpoint. */
+export interface BatchSuccess {
+  readonly status: 200;
+  readonly path: string;
+  readonly etag: string;
+  /** The canonical query. */
+  readonly query: string;
+  /** To the byte what the endpoint itself answers; a picture stands as text. */
+  readonly answer: unknown;
+}
+
+/** What was wrong with one request; its pointers lead into that request's own input. */
+export interface BatchFailure {
+  readonly status: number;
+  /** A problem of RFC 9457, as the endpoint itself would answer. */
+  readonly problem: Readonly<Record<string, unknown>>;
+}
+
+export interface BatchAnswer {
+  readonly engine: string;
+  /** Points that the batch came to, each about a tenth of a millisecond. */
+  readonly cost: number;
+  /** One for each request, in the same order. */
+  readonly answers: readonly (BatchSuccess | BatchFailure)[];
 }

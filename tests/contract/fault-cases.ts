@@ -13,6 +13,15 @@ const send =
   () =>
     app.request(path, { method: 'POST', headers: own, body });
 const plan = (input: object) => send('/v1/plan', JSON.stringify({ target, ...input }));
+const kits = (input: object) =>
+  send(
+    '/v1/kits',
+    JSON.stringify({
+      plan: { target },
+      bolts: [{ id: 'a', role: 'top', width: 44, length: 360, cost: 500 }],
+      ...input,
+    }),
+  );
 const top = { role: 'top' };
 const backing = { role: 'backing' };
 
@@ -62,4 +71,10 @@ export const FAULT_CASES: Readonly<Record<FaultCode, () => Response | Promise<Re
     const read = readWish('something cosy', 'in');
     return read.ok ? new Response() : answerProblem(read.faults);
   },
+  'mixed-currencies': kits({
+    bolts: [{ id: 'a', role: 'top', width: 44, length: 360, cost: 500, currency: 'EUR' }],
+    currency: 'GBP',
+  }),
+  'price-unclear': kits({ costs: { margin: 40, markup: 50 } }),
+  'percents-do-not-sum': kits({ fibres: { top: [{ fibre: 'cotton', percent: 90 }] } }),
 };

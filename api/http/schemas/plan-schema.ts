@@ -20,7 +20,7 @@ function oneWay<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
   });
 }
 
-const targetSchema = z
+export const targetSchema = z
   .union(
     [
       oneWay({

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Layer, Length, Pair, Print, ShrinkRates, Unit } from '#core/contract.ts';
+import type { Layer, Length, Pair, Print, Role, ShrinkRates, Unit } from '#core/contract.ts';
 import { NUMBER_LIMITS, type NumberLimit, SIZE_LIMITS } from '#core/limits.ts';
 import { FABRICS } from '#core/tables/fabrics.ts';
 import type { Same } from '../same.ts';
@@ -8,7 +8,14 @@ import type { Same } from '../same.ts';
  * Names whose value is text even where it looks like a number: a print may be called `12`.
  * Each schema of free text that is no length stands under one of them.
  */
-export const TEXT_KEYS: ReadonlySet<string> = new Set(['id', 'fabric', 'color']);
+export const TEXT_KEYS: ReadonlySet<string> = new Set([
+  'id',
+  'fabric',
+  'color',
+  'print',
+  'fibre',
+  'currency',
+]);
 
 /** A number within a row of the limits. */
 export function ranged(limit: NumberLimit, description: string) {
@@ -80,11 +87,16 @@ export const printSchema = z
   .meta({ description: 'One print of a layer' });
 true satisfies Same<z.infer<typeof printSchema>, Print>;
 
+export const roleSchema = z
+  .enum(['top', 'middle', 'backing'])
+  .meta({ description: 'Where it lies' });
+true satisfies Same<z.infer<typeof roleSchema>, Role>;
+
 const fabricNames = FABRICS.map(({ name }) => name);
 
 export const layerSchema = z
   .strictObject({
-    role: z.enum(['top', 'middle', 'backing']).meta({ description: 'Where it lies' }),
+    role: roleSchema,
     fabric: z.enum(fabricNames).meta({ description: 'What it is made of' }).exactOptional(),
     prints: z
       .union([

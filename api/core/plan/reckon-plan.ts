@@ -1,4 +1,4 @@
-import { type Candidate, chooseHandiest, keepUnbeaten } from '../block/rank-options.ts';
+import { byFit, type Candidate, chooseHandiest, keepUnbeaten } from '../block/rank-options.ts';
 import { type Block, faceOf } from '../block/size-block.ts';
 import { type Extent, type Grid, sewnSize, stitchLineSize } from '../block/size-quilt.ts';
 import { listCandidates, weighCandidate } from '../block/weigh-options.ts';
@@ -112,7 +112,7 @@ function choosePlan(
     const wish: SizeWish = { ...washed, at: 'washed' };
     const chosen = weighCandidate(spec, wish, option);
     const others = listCandidates(spec, wish, shrink).filter((other) => !isSame(other, chosen));
-    return { wish, candidates: [chosen, ...others], chosen };
+    return { wish, candidates: [chosen, ...others].toSorted(byFit), chosen };
   }
   if (spec.wish === undefined) throw new Error('A plan needs a wish or a grid with its block');
   const candidates = listCandidates(spec, spec.wish, shrink);

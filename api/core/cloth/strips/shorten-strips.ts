@@ -1,14 +1,11 @@
-import { listPatterns } from './list-patterns.ts';
+import { listFew } from './list-few.ts';
 import type { BoundedPlan } from './prove-strips.ts';
 import { searchStrips } from './search-strips.ts';
 import type { Relaxation } from './solve-relaxation.ts';
-import { lengthOf, type Pattern, type StripProblem } from './strip-plan.ts';
+import { lengthOf, type StripProblem } from './strip-plan.ts';
 
 /** Parts of the gap between bound and plan at which a shorter plan is asked for. */
 const PARTS = [1 / 4, 1 / 2, 3 / 4, 1] as const;
-
-/** Steps of one listing of patterns. */
-const LISTING = 10_000;
 
 /**
  * Looks for a shorter plan among the most promising patterns alone, where proving was too much.
@@ -37,18 +34,4 @@ export function shortenStrips(
     if (strips !== undefined) from = { ...from, strips, length: lengthOf(problem.levels, strips) };
   }
   return from;
-}
-
-/** The patterns that add least, no more than some number: the excess is halved until they are few. */
-function listFew(
-  problem: StripProblem,
-  { prices }: Relaxation,
-  { excess, most }: { readonly excess: number; readonly most: number },
-): readonly Pattern[] {
-  for (let less = excess; less > 1e-3; less /= 2) {
-    const search = { prices, excess: less, most, budget: { steps: LISTING } };
-    const patterns = listPatterns(problem, search);
-    if (patterns !== undefined) return patterns;
-  }
-  return [];
 }

@@ -1,0 +1,163 @@
+import { fillAlone } from '../strips/best-alone.ts';
+import { cutLeast } from '../strips/cut-least.ts';
+import { listLevels } from '../strips/list-levels.ts';
+import type { StripProblem } from '../strips/strip-plan.ts';
+import type { Cover } from './cover-programme.ts';
+import { layOut, type PurchasePlan } from './lay-out.ts';
+import { listFillings, type SheetFillings } from './list-fillings.ts';
+import type { CoverOrder, RollOffer } from './offer.ts';
+import { proveCover } from './prove-cover.ts';
+import { relaxCover } from './relax-cover.ts';
+
+/** What to buy of each offer, how to cut it, and how cheap any purchase could be. */
+export interface CoverPlan extends PurchasePlan {
+  readonly cost: number;
+  /** Proven: no purchase costs less. */
+  readonly bound: number;
+  readonly optimal: boolean;
+}
+
+/** Counted, never timed. */
+const RELAX = 200_000;
+const EFFORT = { list: 60_000, search: 300_000, patterns: 1200 } as const;
+
+/** What leaving out cloth costs beside buying any, in covers that cannot be whole. */
+const LEFT_OUT = 1000;
+
+/**
+ * The cheapest purchase that gives all pieces: any number of packs of sheets, and a length off one of
+ * the rolls at most. Each sheet is cut as a roll is: in strips across its width, as tall as their
+ * tallest piece.
+ *
+ * Each roll is tried, and none: a programme of whole numbers over everything that can be bought and
+ * every way to cut it, solved by `proveCover`; a roll alone by `cutLeast`.
+ *
+ * @param order every kind fits a roll or a sheet
+ * @returns the cheapest plan found; where no purchase gives all, the one that leaves out least cloth,
+ * with `bound` 0
+ */
+export function coverPieces(order: CoverOrder): CoverPlan {
+  const fillings = order.sheets.map((sheet) => listFillings(order.kinds, sheet));
+  const alone = cheapestRoll(order);
+  if (order.sheets.length === 0 && alone !== undefined) return alone;
+  const plan = mixOffers(order, fillings, alone);
+  return plan ?? leaveOut(order, fillings);
+}
+
+/** The cheapest purchase off one roll and nothing else, where one gives all. */
+function cheapestRoll({ kinds, rolls, sheets }: CoverOrder): CoverPlan | undefined {
+  const plans = rolls.flatMap((roll, at): CoverPlan[] => {
+    const levels = listLevels(kinds, roll.usable);
+    if (!kinds.every((_, kind) => levels.some(({ widths }) => Number.isFinite(widths[kind]))))
+      return [];
+    const cut = cutLeast(kinds, roll.usable);
+    const steps = countSteps(roll, cut.length);
+    const cost = steps * roll.cost;
+    const bound = countSteps(roll, cut.bound) * roll.cost;
+    return [
+      {
+        roll: { at, steps, strips: cut.strips },
+        packs: sheets.map(() => 0),
+        sheets: [],
+        placed: kinds.map((kind) => kind.count),
+        cost,
+        bound,
+        optimal: cost <= bound,
+      },
+    ];
+  });
+  const [first, ...others] = plans;
+  if (first === undefined) return undefined;
+  const best = others.reduce((one, other) => (other.cost < one.cost - 1e-9 ? other : one), first);
+  const bound = Math.min(...plans.map((plan) => plan.bound));
+  return { ...best, bound, optimal: best.cost <= bound + 1e-9 };
+}
+
+/**
+ * Steps to buy for a length of strips.
+ *
+ * @param length mm, after a prewash
+ */
+function countSteps({ squaring, room, least }: RollOffer, length: number): number {
+  return Math.max(least, Math.ceil((length + squaring) / room - 1e-7));
+}
+
+/** The cheapest purchase of all, the roll alone included; nothing where no purchase gives all. */
+function mixOffers(
+  order: CoverOrder,
+  fillings: readonly SheetFillings[],
+  alone: CoverPlan | undefined,
+): CoverPlan | undefined {
+  let best = alone;
+  let bound = Number.POSITIVE_INFINITY;
+  for (const at of [...order.rolls.keys(), -1]) {
+    const { cover, patterns } = coverOf(order, fillings, at);
+    const relaxation = relaxCover(cover, patterns, { steps: RELAX });
+    if (relaxation === undefined) continue;
+    const below = best?.cost ?? Number.POSITIVE_INFINITY;
+    const proof = proveCover(cover, relaxation, { below, effort: EFFORT });
+    bound = Math.min(bound, proof.bound);
+    if (proof.found === undefined) continue;
+    const plan = layOut(order, fillings, { cover, found: proof.found, at });
+    best = { ...plan, cost: proof.found.cost, bound: 0, optimal: false };
+  }
+  if (best === undefined) return undefined;
+  const isWhole = fillings.every(({ isComplete }) => isComplete);
+  const proven = isWhole ? Math.min(bound, best.cost) : boundByArea(order);
+  return { ...best, bound: proven, optimal: best.cost <= proven + 2e-3 };
+}
+
+/** The purchase that leaves out least cloth, where none gives all. */
+function leaveOut(order: CoverOrder, fillings: readonly SheetFillings[]): CoverPlan {
+  const costs = [...order.rolls, ...order.sheets].map((offer) => offer.cost);
+  const dear = LEFT_OUT * Math.max(...costs, 1);
+  const largest = Math.max(...order.kinds.map(({ across, along }) => across * along));
+  const leftOut = order.kinds.map(({ across, along }) => (dear * across * along) / largest);
+  const plans = [...order.rolls.keys(), -1].flatMap((at) => {
+    const { cover, patterns } = coverOf(order, fillings, at);
+    const relaxation = relaxCover({ ...cover, leftOut }, patterns, { steps: RELAX });
+    if (relaxation === undefined) return [];
+    const asked = { below: Number.POSITIVE_INFINITY, effort: EFFORT };
+    const { found } = proveCover({ ...cover, leftOut }, relaxation, asked);
+    return found
+      ? [
+          {
+            cost: found.cost,
+            plan: layOut(order, fillings, { cover: { ...cover, leftOut }, found, at }),
+          },
+        ]
+      : [];
+  });
+  const best = plans.reduce((one, other) => (other.cost < one.cost ? other : one));
+  return { ...best.plan, cost: 0, bound: 0, optimal: false };
+}
+
+/** A purchase off one roll, or none, with strips of one kind to start from. */
+function coverOf(order: CoverOrder, fillings: readonly SheetFillings[], at: number) {
+  const demand = order.kinds.map((kind) => kind.count);
+  const sheets = order.sheets.map((offer, own) => ({
+    offer,
+    fillings: fillings[own]?.fillings ?? [],
+  }));
+  const offer = order.rolls[at];
+  if (offer === undefined) return { cover: { demand, sheets } satisfies Cover, patterns: [] };
+  const levels = listLevels(order.kinds, offer.usable);
+  const problem: StripProblem = { usable: offer.usable, levels, demand };
+  const patterns = levels.flatMap((_, level) =>
+    demand.map((_, kind) => fillAlone(problem, level, kind)),
+  );
+  return {
+    cover: { demand, sheets, roll: { offer, problem } } satisfies Cover,
+    patterns: patterns.filter(({ counts }) => counts.some((count) => count > 0)),
+  };
+}
+
+/** All cloth wanted, at the price of the cheapest cloth. */
+function boundByArea({ kinds, rolls, sheets }: CoverOrder): number {
+  const wanted = kinds.reduce((sum, { across, along, count }) => sum + across * along * count, 0);
+  const rates = [
+    ...rolls.map(({ cost, usable, room }) => cost / (usable * room)),
+    ...sheets.map(({ cost, width, length, count }) => cost / (width * length * count)),
+  ];
+  return wanted * Math.min(...rates);
+}

@@ -1,4 +1,5 @@
 import { Hono } from 'hono';
+import { bindBatch } from './endpoints/batch.ts';
 import { kits } from './endpoints/kits.ts';
 import { plan } from './endpoints/plan.ts';
 import { stash } from './endpoints/stash.ts';
@@ -8,7 +9,9 @@ import { allowMethods } from './http/allow-methods.ts';
 import { answerCrash } from './http/answer-crash.ts';
 import type { BoundEndpoint } from './http/bind-endpoint.ts';
 import { UNCACHED_HEADERS } from './http/headers.ts';
+import type { Surroundings } from './http/limit-rate.ts';
 import { answerProblem } from './http/problem.ts';
+import { mountDocuments } from './pages/mount-documents.ts';
 import { mountProblemPages } from './pages/mount-problem-pages.ts';
 import { planPicture } from './pages/plan-picture.ts';
 
@@ -25,11 +28,16 @@ export const ENDPOINTS: readonly BoundEndpoint[] = [
   planPicture,
 ];
 
+/** Many of them at once. */
+export const batch = bindBatch(ENDPOINTS);
+
 /** The whole API, in the order a request meets it: endpoints, pages, nothing found, a bug. */
-export const app = new Hono();
+export const app = new Hono<Surroundings>();
 
 for (const endpoint of ENDPOINTS) endpoint.mount(app);
+batch.mount(app);
 mountProblemPages(app);
+mountDocuments(app);
 app.get('/health', (context) => context.json({ ok: true, version }, 200, UNCACHED_HEADERS));
 app.all('/health', allowMethods(['GET', 'HEAD']));
 app.notFound(({ req }) => answerProblem([{ code: 'not-found', path: [], received: req.path }]));

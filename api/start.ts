@@ -11,7 +11,13 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 type Settings = {
   readonly name: string;
   readonly compatibility_date: string;
+  readonly ratelimits: readonly {
+    readonly name: string;
+    readonly namespace_id: string;
+    readonly simple: { readonly limit: number; readonly period: 10 | 60 };
+  }[];
   readonly assets: {
+    readonly binding: string;
     readonly html_handling: 'auto-trailing-slash';
     readonly not_found_handling: 'none';
     readonly run_worker_first: string[];
@@ -28,12 +34,14 @@ export type RunningServer = {
 /**
  * Starts the built worker and the built pages on the real worker runtime, with the settings of wrangler.toml.
  *
- * @param options `build` is the folder that the build filled; `port` is 0 for any free one.
+ * @param options `build` is the folder that the build filled; `port` is 0 for any free one; with
+ *   `limited` each caller has the requests a minute that wrangler.toml says, else there is no limit.
  * @returns the running server, once its `/health` answers.
  */
 export async function startServer(options: {
   readonly build: string;
   readonly port: number;
+  readonly limited?: boolean;
 }): Promise<RunningServer> {
   const settings = await readSettings();
   const server = new Miniflare({
@@ -50,8 +58,10 @@ export async function startServer(options: {
         contents: await readFile(join(options.build, 'worker', 'worker.js'), 'utf8'),
       },
     ],
+    ratelimits: options.limited === true ? readLimits(settings) : {},
     assets: {
       workerName: settings.name,
+      binding: settings.assets.binding,
       directory: join(options.build, 'assets'),
       assetConfig: {
         html_handling: settings.assets.html_handling,
@@ -81,6 +91,10 @@ export function readPort(text = '8787'): number | undefined {
   return /^\d{1,5}$/.test(text) && Number(text) <= 65_535 ? Number(text) : undefined;
 }
 
+function readLimits({ ratelimits }: Settings) {
+  return Object.fromEntries(ratelimits.map(({ name, ...limit }) => [name, limit]));
+}
+
 async function readSettings(): Promise<Settings> {
   const file = await readFile(join(root, 'wrangler.toml'), 'utf8');
   return parse(file) as unknown as Settings;
@@ -102,7 +116,7 @@ async function main(): Promise<void> {
   if (!(await isFree(port))) {
     throw new Error(`Port ${port} is taken: stop what uses it, or choose another as in PORT=8788.`);
   }
-  const server = await startServer({ build: join(root, '.build'), port });
+  const server = await startServer({ build: join(root, '.build'), port, limited: true });
   console.log(`Ragbloom is ready at ${server.origin}`);
   for (const signal of ['SIGINT', 'SIGTERM'] as const) {
     process.once(signal, () => void server.stop().then(() => process.exit(0)));

@@ -61,8 +61,12 @@ export const NUMBER_LIMITS = {
   ratio: { least: 1, most: 10 },
   /** Minutes. */
   pace: { least: 0, most: 120 },
-  /** Pieces of one size on a roll. */
-  pieceCount: { least: 1, most: 10_000 },
+  /** Pieces of one size on a roll, and of all sizes together. */
+  pieceCount: { least: 1, most: 5000 },
+  /** Flat pieces in one pack. */
+  packCount: { least: 1, most: 1000 },
+  /** Packs to be had. */
+  packs: { least: 1, most: 1000 },
   /** Pieces on hand that are alike. */
   stashCount: { least: 1, most: 1000 },
   /** Width of a quilt for its height. */
@@ -100,6 +104,7 @@ export const SIZE_LIMITS = {
   wishText: 300,
   fabrics: 12,
   pieceKinds: 24,
+  offers: 8,
   swatches: 60,
   washCounts: 12,
   stashPieces: 60,
@@ -108,6 +113,10 @@ export const SIZE_LIMITS = {
   bolts: 60,
   /** Fibres of one cloth. */
   fibres: 8,
+  /** Requests in one batch. */
+  batch: 50,
+  /** Points of cost that a batch may come to, each about a tenth of a millisecond. */
+  batchCost: 100,
   /** Bytes of a request body. */
   body: 65_536,
   /** Nesting of a request body. */

@@ -1,6 +1,8 @@
 import { FAULT_CODES } from '#core/faults.ts';
+import type { BoundBatch } from '../endpoints/batch.ts';
 import type { BoundEndpoint } from '../http/bind-endpoint.ts';
 import { deriveSchemas } from './derive-schemas.ts';
+import { describeBatch, describeBatchInput } from './describe-batch.ts';
 import {
   type DescribedEndpoint,
   describeInput,
@@ -16,6 +18,7 @@ import type { JsonSchema } from './schema-shapes.ts';
 export interface ApiSources {
   readonly version: string;
   readonly endpoints: readonly BoundEndpoint[];
+  readonly batch: BoundBatch;
   /** TypeScript of the types that answers have. */
   readonly contract: string;
   /** Asks the service itself. */
@@ -48,10 +51,18 @@ export async function describeApi(sources: ApiSources): Promise<JsonSchema> {
     ],
     paths: {
       ...Object.fromEntries(described.map((one) => [one.endpoint.path, describeOperations(one)])),
+      [sources.batch.path]: await describeBatch(sources.batch, sources.ask),
       '/health': describeHealth(),
     },
     components: {
-      schemas: { ...describeRequests(described), ...describeAnswers(described, sources.contract) },
+      schemas: {
+        ...describeRequests(described),
+        BatchRequest: describeBatchInput(
+          sources.batch,
+          sources.endpoints.map(({ path }) => path),
+        ),
+        ...describeAnswers(described, sources.contract),
+      },
       responses: PROBLEM_WORDS,
       headers: HEADER_WORDS,
     },
@@ -72,7 +83,7 @@ function describeRequests(described: readonly DescribedEndpoint[]): JsonSchema {
 
 function describeAnswers(described: readonly DescribedEndpoint[], contract: string): JsonSchema {
   const roots = described.flatMap(({ words }) => words.answer ?? []);
-  return { ...deriveSchemas(contract, roots), Problem: describeProblem() };
+  return { ...deriveSchemas(contract, [...roots, 'BatchAnswer']), Problem: describeProblem() };
 }
 
 function describeProblem(): JsonSchema {

@@ -78,18 +78,23 @@ function describeAnswer({ endpoint, words, answers }: DescribedEndpoint): JsonSc
   const { answer } = words;
   const schema =
     answer === undefined ? { type: 'string' } : { $ref: `#/components/schemas/${answer}` };
-  const examples = Object.entries(words.examples).map(([key, { summary }]) => [
-    key,
-    { summary, value: answers[key] },
-  ]);
+  const shown = answer === undefined ? {} : { examples: showAnswers(words, answers) };
   const names = ['Cache-Control', 'Content-Location', 'ETag', 'RateLimit-Policy'];
   return {
     description: 'The answer: the same engine and input give the same bytes.',
     headers: Object.fromEntries(
       names.map((name) => [name, { $ref: `#/components/headers/${name}` }]),
     ),
-    content: { [endpoint.mediaType]: { schema, examples: Object.fromEntries(examples) } },
+    content: { [endpoint.mediaType]: { schema, ...shown } },
   };
+}
+
+function showAnswers({ examples }: EndpointWords, answers: ExampleAnswers): JsonSchema {
+  const shown = Object.entries(examples).map(([key, { summary }]) => [
+    key,
+    { summary, value: answers[key] },
+  ]);
+  return Object.fromEntries(shown);
 }
 
 function nameOperation(path: string): string {

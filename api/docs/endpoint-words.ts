@@ -56,6 +56,40 @@ export const ENDPOINT_WORDS: Readonly<Record<string, EndpointWords>> = {
       },
     },
   },
+  '/v1/stash': {
+    answer: 'StashAnswer',
+    examples: {
+      'fat-quarters': {
+        summary: 'Six fat quarters and two yards of flannel',
+        input: {
+          pieces: [
+            { id: 'Quarters', role: 'top', width: 22, length: 18, count: 6 },
+            { id: 'Fog flannel', role: 'backing', width: 42, length: '2 yd' },
+          ],
+          cuts: [6, 8],
+        },
+      },
+    },
+  },
+  '/v1/kits': {
+    answer: 'KitsAnswer',
+    examples: {
+      shelf: {
+        summary: 'Kits for a throw from two bolts of print and one of flannel',
+        input: {
+          plan: { target: { columns: 4, rows: 5 }, block: { cut: 8 } },
+          bolts: [
+            { id: 'Blue sprig', role: 'top', width: 44, length: '6 yd', cost: 900 },
+            { id: 'Red dots', role: 'top', width: 44, length: '5 yd', cost: 850 },
+            { id: 'Fog flannel', role: 'backing', width: 42, length: '12 yd', cost: 700 },
+          ],
+          perKit: { distinctPrints: 2 },
+          costs: { packaging: 150, labour: 400, margin: 40 },
+          currency: 'USD',
+        },
+      },
+    },
+  },
   '/v1/wash-shrinkage': {
     answer: 'WashAnswer',
     examples: {

@@ -35,6 +35,7 @@ function writeType(declared: Declarations, node: Node, meanings: Meanings): Json
   const types = () => node['types'] as readonly Node[];
   const keyword = KEYWORDS[node.type];
   if (keyword !== undefined) return { type: keyword };
+  if (node.type === 'TSUnknownKeyword') return {};
   switch (node.type) {
     case 'TSLiteralType':
       return { enum: [(node['literal'] as Node)['value']] };

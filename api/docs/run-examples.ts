@@ -1,4 +1,3 @@
-import type { BoundEndpoint } from '../http/bind-endpoint.ts';
 import type { ApiSources } from './describe-api.ts';
 import type { ExampleAnswers } from './describe-operations.ts';
 import type { EndpointWords } from './endpoint-words.ts';
@@ -10,7 +9,7 @@ import type { EndpointWords } from './endpoint-words.ts';
  * @throws where one is not answered with 200: a document must not show what does not work
  */
 export async function runExamples(
-  endpoint: Pick<BoundEndpoint, 'path'>,
+  endpoint: { readonly path: string },
   words: EndpointWords,
   ask: ApiSources['ask'],
 ): Promise<ExampleAnswers> {

@@ -1,5 +1,5 @@
 import { readFile, writeFile } from 'node:fs/promises';
-import { app, ENDPOINTS, version } from '../app.ts';
+import { app, batch, ENDPOINTS, version } from '../app.ts';
 import { describeApi } from './describe-api.ts';
 
 /** Where the document stands; it is served as it is. */
@@ -11,7 +11,7 @@ const CONTRACT_FILE = new URL('../core/contract.ts', import.meta.url);
 export async function writeOpenapi(): Promise<string> {
   const contract = await readFile(CONTRACT_FILE, 'utf8');
   const ask = (path: string, init: RequestInit) => app.request(path, init);
-  const document = await describeApi({ version, endpoints: ENDPOINTS, contract, ask });
+  const document = await describeApi({ version, endpoints: ENDPOINTS, batch, contract, ask });
   return `${JSON.stringify(document, null, 1)}\n`;
 }
 

@@ -4,13 +4,16 @@ import { CACHED_HEADERS, UNCACHED_HEADERS } from './headers.ts';
 
 /** An answer that is named before it is reckoned. */
 export interface NamedAnswer {
-  /** Canonical address: path and query. */
-  readonly self: string;
+  readonly path: string;
+  /** Canonical query; with the path before it the canonical address. */
+  readonly query: string;
   /** Version of what reckons. */
   readonly engine: string;
   readonly mediaType: string;
   /** Gives the body; not called where the caller holds it already. */
   readonly write: () => string;
+  /** Asked before writing: an answer in the place of this one, such as that there were too many. */
+  readonly refuse?: () => Promise<Response | undefined>;
 }
 
 /**
@@ -20,21 +23,29 @@ export interface NamedAnswer {
  */
 export async function answer(request: Request, named: NamedAnswer): Promise<Response> {
   const { method, url } = request;
-  const etag = await makeEtag(`${named.engine} ${named.self}`);
-  const isCanonical = isRead(method) && new URL(named.self, url).href === url;
-  const isAskable = named.self.length <= SIZE_LIMITS.query;
+  const etag = await nameAnswer(named);
+  const self = `${named.path}?${named.query}`;
+  const isCanonical = isRead(method) && new URL(self, url).href === url;
+  const isAskable = named.query.length <= SIZE_LIMITS.query;
   const headers = {
     ...(method === 'POST' ? UNCACHED_HEADERS : CACHED_HEADERS),
     ETag: etag,
-    ...(isCanonical || !isAskable ? {} : { 'Content-Location': named.self }),
+    ...(isCanonical || !isAskable ? {} : { 'Content-Location': self }),
   };
   // RFC 9110 §13.1.2 has 304 for methods that only read; QUERY is one (RFC 10008).
   if (method !== 'POST' && matchesEtag(request.headers.get('If-None-Match'), etag)) {
     return new Response(null, { status: 304, headers });
   }
-  return new Response(named.write(), {
+  const refusal = await named.refuse?.();
+  if (refusal !== undefined) return refusal;
+  return new Response(method === 'HEAD' ? null : named.write(), {
     headers: { ...headers, 'Content-Type': named.mediaType },
   });
+}
+
+/** The tag of an answer, known before it is reckoned. */
+export function nameAnswer({ engine, path, query }: Omit<NamedAnswer, 'write'>): Promise<string> {
+  return makeEtag(`${engine} ${path}?${query}`);
 }
 
 function isRead(method: string): boolean {

@@ -1,12 +1,26 @@
 import type { Hono } from 'hono';
 import type * as z from 'zod';
 import { ENGINE } from '#core/engine.ts';
+import { fail, type Outcome, succeed } from '#core/outcome.ts';
 import { allowMethods } from './allow-methods.ts';
-import { answer } from './answer.ts';
+import { answer, type NamedAnswer } from './answer.ts';
 import type { Endpoint, Resolved } from './endpoint.ts';
+import { findFaults } from './find-faults.ts';
+import { limitRate, mayBeHeld, refuseExcess, type Surroundings } from './limit-rate.ts';
 import { answerProblem } from './problem.ts';
 import { readsQuery } from './read-input.ts';
+import { RETIREMENTS, tellRetirement } from './retirement.ts';
+import { sendAlong } from './send-along.ts';
 import { validate } from './validate.ts';
+
+/** Points of an endpoint that says nothing of its cost. */
+const USUAL_COST = 10;
+
+/** An answer that is named and priced before it is reckoned. */
+export interface PricedAnswer extends NamedAnswer {
+  /** Points, as {@link Endpoint.cost} counts them. */
+  readonly cost: number;
+}
 
 /** An endpoint whose own types no longer matter: it can stand in a table with others. */
 export interface BoundEndpoint {
@@ -14,8 +28,10 @@ export interface BoundEndpoint {
   readonly summary: string;
   readonly schema: z.ZodType;
   readonly mediaType: string;
+  /** Understands an input without reckoning: its answer by name, or every fault. */
+  readonly understand: (input: unknown) => Outcome<PricedAnswer>;
   /** Puts it at its address, for every method that may ask it. */
-  readonly mount: (app: Hono) => void;
+  readonly mount: (app: Hono<Surroundings>) => void;
 }
 
 /**
@@ -24,21 +40,30 @@ export interface BoundEndpoint {
 export function bindEndpoint<Request, Understood extends Resolved>(
   endpoint: Endpoint<Request, Understood>,
 ): BoundEndpoint {
-  const { path, summary, schema, resolve, mediaType, write } = endpoint;
-  const mount = (app: Hono) => {
-    app.on(['GET', 'POST', 'QUERY'], path, validate(endpoint), (context) => {
-      const understood = resolve(context.req.valid('query'));
-      if (!understood.ok) {
-        return answerProblem(understood.faults, { fromQuery: readsQuery(context.req.method) });
-      }
-      return answer(context.req.raw, {
-        self: `${path}?${understood.value.query}`,
-        engine: ENGINE,
-        mediaType,
-        write: () => write(understood.value),
-      });
+  const { path, summary, schema, resolve, mediaType, write, cost = () => USUAL_COST } = endpoint;
+  const name = (request: Request): Outcome<PricedAnswer> => {
+    const understood = resolve(request);
+    if (!understood.ok) return understood;
+    const { value } = understood;
+    const { query } = value;
+    const told = { path, query, engine: ENGINE, mediaType, cost: cost(value) };
+    return succeed({ ...told, write: () => write(value) });
+  };
+  const understand = (input: unknown) => {
+    const judged = schema.safeParse(input);
+    return judged.success ? name(judged.data) : fail(findFaults(endpoint, input));
+  };
+  const mount = (app: Hono<Surroundings>) => {
+    const retirement = RETIREMENTS[path];
+    if (retirement !== undefined) app.use(path, sendAlong(tellRetirement(retirement)));
+    app.on(['GET', 'POST', 'QUERY'], path, limitRate(), validate(endpoint), (context) => {
+      const named = name(context.req.valid('query'));
+      const { raw } = context.req;
+      if (!named.ok) return answerProblem(named.faults, { fromQuery: readsQuery(raw.method) });
+      const refuse = async () => (mayBeHeld(raw) ? refuseExcess(context) : undefined);
+      return answer(raw, { ...named.value, refuse });
     });
     app.all(path, allowMethods(['GET', 'HEAD', 'POST', 'QUERY']));
   };
-  return { path, summary, schema, mediaType, mount };
+  return { path, summary, schema, mediaType, understand, mount };
 }

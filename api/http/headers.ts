@@ -6,7 +6,8 @@
 /** On every answer, a failure too: any page may read it, none may frame it, nothing in it runs. */
 const EVERYWHERE = {
   'Access-Control-Allow-Origin': '*',
-  'Access-Control-Expose-Headers': 'Accept-Query, Allow, Content-Location, ETag',
+  'Access-Control-Expose-Headers':
+    'Accept-Query, Allow, Content-Location, Deprecation, ETag, Link, RateLimit-Policy, Retry-After, Sunset',
   'Cross-Origin-Resource-Policy': 'cross-origin',
   'Strict-Transport-Security': 'max-age=31536000',
   'X-Content-Type-Options': 'nosniff',

@@ -16,17 +16,41 @@ export interface ProblemExtras {
   readonly headers?: Readonly<Record<string, string>>;
 }
 
+/** What RFC 9457 has of a problem, and every fault. */
+export interface ProblemBody {
+  readonly type: string;
+  readonly title: string;
+  readonly status: number;
+  readonly detail: string;
+  readonly instance?: string;
+  readonly errors: readonly object[];
+}
+
 /**
  * An answer of RFC 9457 that tells every fault: place, sentence, what was found, what would be right.
  *
  * @param faults at least one
  */
 export function answerProblem(faults: readonly Fault[], extras: ProblemExtras = {}): Response {
+  return send(writeProblem(faults, extras), extras.headers);
+}
+
+/** A problem that lies in no part of the input: its kind, and what to do about it. */
+export function writeKindOfProblem(
+  kind: ProblemKind,
+  { detail, headers }: Pick<ProblemExtras, 'headers'> & { readonly detail: string },
+): Response {
+  const [status, title] = PROBLEM_KINDS[kind];
+  return send({ type: `/problems/${kind}`, title, status, detail, errors: [] }, headers);
+}
+
+/** The body of a problem, as it also stands among other answers. */
+export function writeProblem(faults: readonly Fault[], extras: ProblemExtras = {}): ProblemBody {
   const codes = [...new Set(faults.map(({ code }) => code))];
   const [only] = codes;
   const kind: ProblemKind = codes.length === 1 && only !== undefined ? only : 'several-faults';
   const status = chooseStatus(codes);
-  const body = {
+  return {
     type: `/problems/${kind}`,
     title: PROBLEM_KINDS[kind][1],
     status,
@@ -34,9 +58,11 @@ export function answerProblem(faults: readonly Fault[], extras: ProblemExtras = 
     ...(extras.instance === undefined ? {} : { instance: extras.instance }),
     errors: faults.slice(0, MOST_ERRORS).map((fault) => tellFault(fault, extras)),
   };
-  const headers =
-    extras.headers === undefined ? PROBLEM_HEADERS : { ...PROBLEM_HEADERS, ...extras.headers };
-  return new Response(JSON.stringify(body), { status, headers });
+}
+
+function send(body: ProblemBody, own: ProblemExtras['headers']): Response {
+  const headers = own === undefined ? PROBLEM_HEADERS : { ...PROBLEM_HEADERS, ...own };
+  return new Response(JSON.stringify(body), { status: body.status, headers });
 }
 
 function sumUp(faults: readonly Fault[]): string {

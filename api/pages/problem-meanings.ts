@@ -67,6 +67,8 @@ export const PROBLEM_MEANINGS: Readonly<Record<ProblemKind, string>> = {
     'A price follows from a margin, from a markup, or is given outright. Two of them at once would contradict each other. Give one.',
   'percents-do-not-sum':
     'The parts of a whole must make 100 percent together. Look for a part left out or counted twice.',
+  'too-many-requests':
+    'More requests came from one address in a minute than the service answers. Wait as long as the header Retry-After says. Whoever needs much can ask for many things at once at /v1/batch, keep answers (they never change while the engine stays), or run the service itself.',
   'several-faults':
     'More than one thing is wrong. All are told in one answer: each entry of errors names its place and what would make it right.',
 };

@@ -3,7 +3,7 @@ import { once } from 'node:events';
 import { createServer } from 'node:net';
 import { expect, test } from 'vitest';
 import { readPort } from '../../api/start.ts';
-import { useWorker } from '../support/worker.ts';
+import { startWorker, useWorker } from '../support/worker.ts';
 
 const worker = useWorker();
 
@@ -19,6 +19,29 @@ test('startServer serves pages under a policy that allows no inline script or st
   expect(policy).toContain("default-src 'none'; script-src 'self'; style-src 'self'");
   expect(policy).not.toContain('unsafe');
 });
+
+test('startServer with a limit of rate answers one request too many with 429, and /health always', async () => {
+  const server = await startWorker(true);
+  try {
+    const ask = () => server.fetch(`${server.origin}/v1/plan?nonsense=1`);
+    const statuses = new Set<number>();
+    // The window may start anew once while this runs.
+    for (let sent = 0; sent < 1300 && !statuses.has(429); sent += 50) {
+      const answers = await Promise.all(Array.from({ length: 50 }, ask));
+      for (const answer of answers) {
+        statuses.add(answer.status);
+        await answer.text();
+      }
+    }
+    expect([...statuses].toSorted()).toEqual([422, 429]);
+    const refused = await ask();
+    expect(refused.headers.get('retry-after')).toBe('60');
+    expect(refused.headers.get('ratelimit-policy')).toBe('"default";q=600;w=60');
+    expect((await server.fetch(`${server.origin}/health`)).status).toBe(200);
+  } finally {
+    await server.stop();
+  }
+}, 60_000);
 
 test('readPort takes 0 to 65535, and 8787 where nothing is said', () => {
   expect([readPort(), readPort('0'), readPort('65535')]).toEqual([8787, 0, 65_535]);

@@ -5,6 +5,7 @@
  */
 import { Hono } from 'hono';
 import { app } from '../../api/app.ts';
+import type { Surroundings } from '../../api/http/limit-rate.ts';
 import { planSchema } from '../../api/http/schemas/plan-schema.ts';
 import { validate } from '../../api/http/validate.ts';
 
@@ -26,7 +27,7 @@ const large = {
   explain: true,
 };
 
-const validating = new Hono();
+const validating = new Hono<Surroundings>();
 validating.on(
   ['GET', 'POST'],
   '/v1/plan',
@@ -72,7 +73,11 @@ interface Lap {
   readonly p99: number;
 }
 
-async function measure(target: Hono, make: () => Request, count: number): Promise<Lap> {
+async function measure(
+  target: Hono<Surroundings>,
+  make: () => Request,
+  count: number,
+): Promise<Lap> {
   const requests = Array.from({ length: count }, make);
   const laps: number[] = [];
   const before = process.cpuUsage();

@@ -6,9 +6,12 @@ import { readProblem } from '../../client/data/read-problem.ts';
 import { en } from '../../client/text/en.ts';
 import { FAULT_CASES } from '../contract/fault-cases.ts';
 
+/** Kinds of problem that are no fault of one part of the input. */
+const NO_FAULTS = ['several-faults', 'too-many-requests'];
+
 /** What one list has that the list of codes lacks, and the other way round. */
 function compareCodes(codes: readonly string[], list: object): readonly string[] {
-  const keys = Object.keys(list).filter((key) => key !== 'several-faults');
+  const keys = Object.keys(list).filter((key) => !NO_FAULTS.includes(key));
   return [
     ...codes.filter((code) => !keys.includes(code)).map((code) => `${code} is missing.`),
     ...keys.filter((key) => !codes.includes(key)).map((key) => `${key} is no fault code.`),

@@ -2,7 +2,8 @@ import { Hono } from 'hono';
 import { z } from 'zod';
 import { fail, type Outcome, succeed } from '#core/outcome.ts';
 import { answerCrash } from '../../api/http/answer-crash.ts';
-import { bindEndpoint } from '../../api/http/bind-endpoint.ts';
+import { type BoundEndpoint, bindEndpoint } from '../../api/http/bind-endpoint.ts';
+import type { Surroundings } from '../../api/http/limit-rate.ts';
 
 /** What the toy is asked: so many of something, and whether to break down over it. */
 export interface ToyRequest {
@@ -34,21 +35,26 @@ export function resolveToy(request: ToyRequest): Outcome<ToyUnderstood> {
 }
 
 /** An endpoint that is nothing but the road that all endpoints go. */
-export function makeToyApp(onReckon: () => void = () => undefined): Hono {
-  const app = new Hono();
+export function bindToy(onReckon: () => void = () => undefined): BoundEndpoint {
   const write = ({ request }: ToyUnderstood) => {
     onReckon();
     if (request.crash === true) throw new Error('the inside');
     return JSON.stringify({ input: request });
   };
-  bindEndpoint({
+  return bindEndpoint({
     path: '/toy',
     summary: 'A toy.',
     schema: toySchema,
     resolve: resolveToy,
     mediaType: 'application/json',
     write,
-  }).mount(app);
+  });
+}
+
+/** A service of that endpoint alone. */
+export function makeToyApp(onReckon: () => void = () => undefined): Hono<Surroundings> {
+  const app = new Hono<Surroundings>();
+  bindToy(onReckon).mount(app);
   app.onError(answerCrash);
   return app;
 }

@@ -13,13 +13,13 @@ export type TestWorker = {
   readonly fetch: RunningServer['fetch'];
 };
 
-/** Builds the site into a folder of its own and starts it; stop it when done. */
-export async function startWorker(): Promise<RunningServer> {
+/** Builds the site into a folder of its own and starts it, with a limit of rate or without; stop it when done. */
+export async function startWorker(limited = false): Promise<RunningServer> {
   const build = await mkdtemp(join(tmpdir(), 'ragbloom-'));
   const clear = () => rm(build, { recursive: true, force: true });
   try {
     await buildSite(build);
-    const server = await startServer({ build, port: 0 });
+    const server = await startServer({ build, port: 0, limited });
     return { ...server, stop: () => server.stop().then(clear) };
   } catch (error) {
     await clear();

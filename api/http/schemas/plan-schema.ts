@@ -103,6 +103,7 @@ export const planSchema = z.strictObject({
   block: blockSchema.exactOptional(),
   cuts: wire.cutsSchema.exactOptional(),
   layers: wire.layersSchema.exactOptional(),
+  swatches: wire.swatchesSchema.exactOptional(),
   grain: wire.grainSchema.exactOptional(),
   washes: counted('washes', 'Which wash the washed size is for').exactOptional(),
   spare: ranged('spare', 'Extra pieces, percent').exactOptional(),

@@ -1,5 +1,14 @@
 import * as z from 'zod';
-import type { Layer, Length, Pair, Print, Role, ShrinkRates, Unit } from '#core/contract.ts';
+import type {
+  Layer,
+  Length,
+  Pair,
+  Print,
+  Role,
+  ShrinkRates,
+  Swatch,
+  Unit,
+} from '#core/contract.ts';
 import { NUMBER_LIMITS, type NumberLimit, SIZE_LIMITS } from '#core/limits.ts';
 import { FABRICS } from '#core/tables/fabrics.ts';
 import type { Same } from '../same.ts';
@@ -131,3 +140,26 @@ export const cutsSchema = z
   .meta({ description: 'Cut sizes to consider when block.cut is left out' });
 true satisfies Same<z.infer<ReturnType<typeof lengthOf>>, Length>;
 true satisfies Same<z.infer<ReturnType<typeof sidesOf>>, Record<keyof Pair, Length>>;
+
+const swatchSchema = z
+  .strictObject({
+    fabric: nameOf('What the person calls the cloth').exactOptional(),
+    direction: z.enum(['length', 'width']).meta({ description: 'Along or across the roll' }),
+    before: lengthOf('Between the marks before washing'),
+    after: lengthOf('Between the marks after washing'),
+    washes: counted('washes', 'How often it was washed').exactOptional(),
+    diagonals: z
+      .strictObject({
+        ac: lengthOf('One diagonal of a marked square after the wash'),
+        bd: lengthOf('The other diagonal'),
+      })
+      .meta({ description: 'Both diagonals, to tell the skew' })
+      .exactOptional(),
+  })
+  .meta({ description: 'One measured specimen' });
+true satisfies Same<z.infer<typeof swatchSchema>, Swatch>;
+
+export const swatchesSchema = z
+  .array(swatchSchema)
+  .max(SIZE_LIMITS.swatches)
+  .meta({ description: 'What was measured' });

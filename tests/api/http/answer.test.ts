@@ -2,9 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { answer, type NamedAnswer } from '../../../api/http/answer.ts';
 
 const origin = 'https://x.test';
-const self = '/v1/toy?id=a';
+const path = '/v1/toy';
+const query = 'id=a';
+const self = `${path}?${query}`;
 const named: NamedAnswer = {
-  self,
+  path,
+  query,
   engine: '1.0.0',
   mediaType: 'application/json',
   write: () => '{}',
@@ -36,8 +39,8 @@ describe('answer', () => {
     expect((await ask('POST', '/v1/toy')).headers.get('cache-control')).toBe('no-store');
   });
   test('leaves out an address that is too long to be asked', async () => {
-    const long = `/v1/toy?id=${'a'.repeat(9000)}`;
-    const response = await ask('POST', '/v1/toy', {}, { self: long });
+    const long = `id=${'a'.repeat(9000)}`;
+    const response = await ask('POST', '/v1/toy', {}, { query: long });
     expect(response.headers.has('content-location')).toBe(false);
   });
   test('has one ETag for every way to ask, and another for another engine', async () => {
@@ -69,6 +72,20 @@ describe('answer', () => {
     ]) {
       expect(response.headers.get(name)).toBeTruthy();
     }
+  });
+  test('to HEAD is not written', async () => {
+    const write = () => {
+      throw new Error('written');
+    };
+    const response = await ask('HEAD', self, {}, { write });
+    expect([response.status, response.body]).toEqual([200, null]);
+    expect(response.headers.get('content-type')).toBe('application/json');
+  });
+  test('asks whether to refuse before it writes, and not for a 304', async () => {
+    const refuse = async () => new Response(null, { status: 429 });
+    const etag = (await ask('GET', self)).headers.get('etag') ?? '';
+    expect((await ask('GET', self, {}, { refuse })).status).toBe(429);
+    expect((await ask('GET', self, { 'If-None-Match': etag }, { refuse })).status).toBe(304);
   });
   test('to POST is written whatever the caller holds', async () => {
     expect((await ask('POST', '/v1/toy', { 'If-None-Match': '*' })).status).toBe(200);

@@ -2,8 +2,10 @@ import { describe, expect, test } from 'vitest';
 import { FAULT_CODES } from '#core/faults.ts';
 import { chooseStatus, PROBLEM_KINDS } from '../../../api/http/problem-kinds.ts';
 
-test('PROBLEM_KINDS has each fault code, several faults, and nothing else', () => {
-  expect(Object.keys(PROBLEM_KINDS).sort()).toEqual([...FAULT_CODES, 'several-faults'].sort());
+test('PROBLEM_KINDS has each fault code, several faults, too many requests, and nothing else', () => {
+  expect(Object.keys(PROBLEM_KINDS).sort()).toEqual(
+    [...FAULT_CODES, 'several-faults', 'too-many-requests'].sort(),
+  );
 });
 
 test('PROBLEM_KINDS has no title twice', () => {

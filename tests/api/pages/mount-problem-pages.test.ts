@@ -1,8 +1,9 @@
 import { Hono } from 'hono';
 import { expect, test } from 'vitest';
+import type { Surroundings } from '../../../api/http/limit-rate.ts';
 import { mountProblemPages } from '../../../api/pages/mount-problem-pages.ts';
 
-const app = new Hono();
+const app = new Hono<Surroundings>();
 mountProblemPages(app);
 
 test.each(['/problems', '/problems/too-deep'])(

@@ -18,7 +18,7 @@ import { settleTouching } from './settle-touching.ts';
  * too few blocks, where none can be laid apart, or where none was found
  *
  * @example
- * layApart({ columns: 4, rows: 2 }, [9, 9, 9, 9], 'corners') // => ['ABCD', 'CDAB']
+ * countTouching(layApart({ columns: 4, rows: 2 }, [9, 9, 9, 9], 'corners') ?? ['AA']) // => { sides: 0, corners: 0 }
  * layApart({ columns: 2, rows: 2 }, [9, 9, 9], 'corners') // => undefined
  */
 export function layApart(

@@ -17,7 +17,7 @@ export interface Rectangle {
  * @returns largest first
  *
  * @example
- * leaveRectangles({ width: 500, length: 400, selvage: 0, squaring: 0 }, { cut: 150, squares: 4, usable: 60 }) // => [{ width: 350, length: 150 }, { width: 500, length: 100 }, { width: 50, length: 150 }]
+ * leaveRectangles({ width: 500, length: 400, selvage: 0, squaring: 0 }, { cut: 150, squares: 3, usable: 60 }) // => [{ width: 500, length: 250 }]
  */
 export function leaveRectangles(
   piece: Remnant,

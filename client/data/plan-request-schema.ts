@@ -42,6 +42,15 @@ const layer = v.object({
   thickness: maybe(within(limits.thickness)),
 });
 
+const swatch = v.object({
+  fabric: maybe(line(SIZE_LIMITS.name)),
+  direction: v.picklist(['length', 'width']),
+  before: length,
+  after: length,
+  washes,
+  diagonals: maybe(alike(length, 'ac', 'bd')),
+});
+
 const target = v.union([
   v.object({ width: length, height: length, at: maybe(v.picklist(['washed', 'sewn'])) }),
   v.object({ size: v.picklist(SIZE_NAMES), region: maybe(v.picklist(['us', 'uk', 'eu'])) }),
@@ -58,6 +67,7 @@ export const planRequestSchema = v.object({
   block: maybe(alike(maybeLength, 'cut', 'seam', 'snipDepth', 'snipPitch')),
   cuts: maybe(list(length, { least: 1, most: SIZE_LIMITS.cuts })),
   layers: maybe(list(layer, SIZE_LIMITS.layers)),
+  swatches: maybe(list(swatch, { least: 0, most: SIZE_LIMITS.swatches })),
   grain: maybe(v.picklist(['alternating', 'aligned'])),
   washes,
   spare: maybe(within(limits.spare)),

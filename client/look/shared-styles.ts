@@ -11,7 +11,7 @@ display:block;container-type:inline-size;color:var(--ragbloom-ink);font:inherit;
 *,::before,::after{box-sizing:border-box;margin:0;padding:0;min-width:0}
 ul,ol,summary{list-style:none}
 fieldset{border:0}
-h2{font:600 1.3em/1.2 var(--ragbloom-display)}
+h2{font-family:var(--ragbloom-display,inherit);font-size:1.3em;font-weight:600;line-height:1.2}
 small,label,legend,dt,thead,.soft{color:var(--ragbloom-soft);font-size:.9em;font-weight:400}
 b,output,td,input{font-variant-numeric:tabular-nums}
 .hidden{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
@@ -24,7 +24,7 @@ header,.chips,.say,.check,summary,.name{display:flex;align-items:center;gap:.5em
 header{justify-content:space-between}
 .chips{flex-wrap:wrap}
 .field{gap:.25em}
-.fields{display:grid;grid-template-columns:repeat(auto-fit,minmax(8em,1fr));gap:.8em}
+.fields{position:relative;display:grid;grid-template-columns:repeat(auto-fit,minmax(8em,1fr));gap:.8em}
 input,select,button,.chip{font:inherit;color:inherit;min-height:44px;border:1px solid var(--ragbloom-edge);border-radius:3px;background:var(--ragbloom-sheet);scroll-margin:5em}
 [type=text],select{width:100%;padding:0 .6em}
 ::placeholder{color:var(--ragbloom-soft);opacity:1}
@@ -35,14 +35,14 @@ input,select,button,.chip{font:inherit;color:inherit;min-height:44px;border:1px 
 .fault::before{content:"✕ "/""}
 button,.chip{min-width:44px;padding:0 .8em;cursor:pointer;display:grid;place-items:center}
 [disabled]{opacity:.4}
-.go{background:var(--ragbloom-madder);border-color:#0000;color:var(--ragbloom-on-madder);font-weight:600}
+.go{background:var(--ragbloom-madder);border-color:#0000;color:var(--ragbloom-on-madder);font-weight:600;flex:none}
 :focus-visible,.chip:has(:focus-visible){outline:3px solid var(--ragbloom-ink);outline-offset:2px}
 legend{margin-bottom:.25em}
 .chip:has(:checked){background:var(--ragbloom-ink);color:var(--ragbloom-sheet)}
 .chip input{position:absolute;opacity:0}
-.fractions{display:none;grid-template-columns:repeat(auto-fit,minmax(44px,1fr));gap:5px}
+.fractions{display:none;position:absolute;inset:100% 0 auto;z-index:1;grid-template-columns:repeat(4,1fr);gap:6px;padding-block:6px;background:var(--ragbloom-sheet);border-bottom:1px solid var(--ragbloom-edge)}
 .fractions button{padding:0}
-@media(pointer:coarse){.fractions{display:grid}}
+@media(pointer:coarse){:focus-within>.fractions{display:grid}}
 .check{min-height:44px;gap:.7em;cursor:pointer;color:var(--ragbloom-ink);font-size:1em}
 .check input{flex:none;width:1.3em;min-height:1.3em;accent-color:var(--ragbloom-leaf)}
 summary{min-height:44px;cursor:pointer;font-weight:600}

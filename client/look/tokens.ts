@@ -12,5 +12,4 @@ export const TOKENS = `
 --ragbloom-madder: light-dark(#a3302c, #f0988a);
 --ragbloom-on-madder: light-dark(#fff9ef, #2b0d0a);
 --ragbloom-leaf: light-dark(#2a6539, #93cf9f);
---ragbloom-display: inherit;
 `;

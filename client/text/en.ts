@@ -15,7 +15,7 @@ const faults: Sentences = {
   'malformed-json': broken,
   'malformed-query': broken,
   'wrong-content-type': broken,
-  'body-too-large': () => 'That is more than one plan can hold. Leave some of it out.',
+  'body-too-large': () => 'That is too much for one plan. Leave some out.',
   'too-deep': broken,
   'not-found': broken,
   'wrong-method': broken,
@@ -25,14 +25,14 @@ const faults: Sentences = {
   missing: (fault) => `${where(fault)} is missing. Give it, or start from the fields.`,
   'wrong-type': (fault) => `${given(fault)} is not what belongs here. Try a number.`,
   'not-one-of': (fault) => `${given(fault)} is not on the list. Choose one that is.`,
-  empty: () => 'Type a number, such as 8 1/2.',
+  empty: () => 'Type a number, such as 8½.',
   'too-short': (fault) => `That is too few. Give at least ${wanted(fault)}.`,
   'too-long': (fault) => `That is too much. Give at most ${wanted(fault)}.`,
   'not-whole': () => 'Give a whole number.',
   'too-small': (fault) => `That is too small. Give at least ${wanted(fault)}.`,
   'too-large': (fault) => `That is too large. Give at most ${wanted(fault)}.`,
   'bad-name': (fault) => `${given(fault)} cannot be used here. Keep to letters and figures.`,
-  'not-a-length': (fault) => `${given(fault)} is not a length. Write 8 1/2, 8.5 or 21,5 cm.`,
+  'not-a-length': (fault) => `${given(fault)} is not a length. Write 8½, 8.5 or 21,5 cm.`,
   'unclear-comma': (fault) => `${given(fault)} may mean thousands. Write a point for the comma.`,
   'target-unclear': () => 'Give one size: width and length, a name, a mattress or blocks.',
   'size-not-in-region': (fault) =>
@@ -63,7 +63,7 @@ const say = (name: string) => name.charAt(0).toUpperCase() + name.slice(1).repla
 const machines: Readonly<Record<PlanAnswer['weight']['washer']['machine'], string>> = {
   household: 'a household washer takes it',
   large: 'it wants a large washer',
-  laundry: 'take it to a laundry with big machines',
+  laundry: 'it wants the machines of a laundry',
 };
 
 /** All that the page says, in English. */
@@ -76,7 +76,6 @@ export const en = {
   size: (name: SizeName): string => say(name),
   kinds: { own: 'My own size', bed: 'My own mattress', grid: 'So many blocks' },
   severities: { danger: 'Danger', care: 'Take care', note: 'Good to know' },
-  regions: { us: 'American', uk: 'British', eu: 'European' },
   states: { sewn: 'Sewn', washed: 'Washed' },
   entries: {
     width: 'Width, washed',
@@ -97,7 +96,7 @@ export const en = {
   wish: {
     title: 'Your wish',
     label: 'In your own words',
-    example: 'a throw, about 40 by 50 inches',
+    example: 'a throw, 40 by 50 inches',
     go: 'Plan it',
     kind: 'Size',
     region: 'Region',
@@ -105,7 +104,7 @@ export const en = {
   blocks: {
     title: 'Blocks',
     cut: 'Cut squares of',
-    choose: 'Choose for me',
+    choose: 'Best fit',
     more: 'Seam and snips',
     explain: 'The seam stands up on the front. Snipped and washed, it becomes the fringe.',
   },
@@ -124,12 +123,11 @@ export const en = {
   drawing: (across: number, down: number, size: string) =>
     `The quilt to scale: ${across} blocks across, ${down} down, ${size}.`,
   figures: { blocks: 'Blocks', each: 'cut', cloth: 'Cloth', work: 'Work' },
-  hours: 'h',
   fit: {
     width: ['wider than your wish', 'narrower than your wish', 'As wide as your wish'],
     height: ['longer', 'shorter', 'as long'],
   } as const,
-  between: (from: string, to: string) => `Cloth differs: expect ${from} to ${to}.`,
+  between: (from: string, to: string) => `Cloth varies: ${from} to ${to}.`,
   shopping: {
     title: 'Buy and cut',
     columns: ['Cloth', 'Buy', 'Strips', 'Squares'],
@@ -154,6 +152,7 @@ export const en = {
   },
   work: { title: 'The work', done: (done: number, all: number) => `${done} of ${all} done` },
   others: 'Other plans that fit',
+  moreOthers: 'More',
   notes: {
     cautions: 'Before you begin',
     assumptions: 'What we took for granted',

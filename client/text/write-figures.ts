@@ -3,29 +3,38 @@ import { writeEighths } from '#core/write-length.ts';
 
 /** Units that people count in eighths; the others are counted in tenths. */
 type EighthUnit = 'in' | 'yd';
-type TenthUnit = 'cm' | 'm' | 'lb' | 'kg' | 'h';
+type TenthUnit = 'cm' | 'm' | 'lb' | 'kg' | '%';
 
 /**
- * A figure as it is set beside its unit: eighths as fraction signs for inches and yards, else one decimal
- * in the manner of the language.
+ * Figures with their unit, `×` between them, in the manner of the language: eighths as fraction signs for inches
+ * and yards, else one decimal. The space before the unit does not break.
  *
  * @example
- * writeFigure(8.4, 'in', 'en') // => '8⅜'
- * writeFigure(21.34, 'cm', 'en') // => '21.3'
+ * writeMeasure('en', 'in', 8.4) // => '8⅜\u00a0in'
+ * writeMeasure('en', 'cm', 21.34, 30) // => '21.3 × 30\u00a0cm'
  */
-export function writeFigure(value: number, unit: EighthUnit | TenthUnit, language: string): string {
-  if (unit === 'in' || unit === 'yd') return typesetFractions(writeEighths(value));
-  return new Intl.NumberFormat(language, { maximumFractionDigits: 1 }).format(value);
+export function writeMeasure(
+  language: string,
+  unit: EighthUnit | TenthUnit,
+  ...values: readonly number[]
+): string {
+  const { format } = new Intl.NumberFormat(language, { maximumFractionDigits: 1 });
+  const write = unit === 'in' || unit === 'yd' ? setEighths : format;
+  return `${values.map((value) => write(value)).join(' × ')}\u00a0${unit}`;
+}
+
+function setEighths(value: number): string {
+  return typesetFractions(writeEighths(value));
 }
 
 /**
- * Minutes as hours to the nearest half.
+ * Minutes as hours to the nearest half, with the unit.
  *
  * @example
- * writeHours(276) // => '4½'
+ * writeHours(276) // => '4½\u00a0h'
  */
 export function writeHours(minutes: number): string {
-  return typesetFractions(writeEighths(Math.max(1, Math.round(minutes / 30)) / 2));
+  return `${setEighths(Math.max(1, Math.round(minutes / 30)) / 2)}\u00a0h`;
 }
 
 /**
@@ -39,5 +48,5 @@ export function writeHours(minutes: number): string {
 export function writeEntry(value: string | number, unit: 'in' | 'cm'): string {
   if (typeof value === 'string') return value;
   const isEighths = unit === 'in' && Number.isInteger(value * 8);
-  return isEighths ? typesetFractions(writeEighths(value)) : String(Number(value.toFixed(4)));
+  return isEighths ? setEighths(value) : String(Number(value.toFixed(4)));
 }

@@ -78,7 +78,7 @@ function drawTags(trace: Trace, breadth: number, pitch: number): readonly PathSh
   const line = { kind: 'path', d: trace(0), breadth: place(breadth) } as const;
   const dash = `${place(pitch * 0.78)} ${place(pitch * 0.22)}`;
   return [
-    { ...line, part: 'shadow', stroke: INK, breadth: place(breadth * 1.25), opacity: 0.16 },
+    { ...line, part: 'shadow', stroke: INK, breadth: place(breadth * 1.25), opacity: 0.22 },
     { ...line, part: 'fringe', stroke: GAP },
     { ...line, part: 'snip', stroke: LIGHT, dash },
     { ...line, part: 'fringe', stroke: SHADE, breadth: place(breadth * 0.14) },
@@ -93,7 +93,7 @@ function drawTufts(trace: Trace, breadth: number, pitch: number): readonly PathS
     steps.map((step) => `0 ${place(step * pitch)}`).join(' ');
   const size = place(Math.max(breadth * 0.46, pitch * 1.2));
   return [
-    { ...line, part: 'shadow', stroke: INK, breadth: place(breadth * 1.25), opacity: 0.24 },
+    { ...line, part: 'shadow', stroke: INK, breadth: place(breadth * 1.25), opacity: 0.34 },
     { ...line, part: 'fringe', stroke: SHADE },
     { ...tufts, stroke: SHADE, breadth: size, dash: spread([1.5, 1.1, 1.9]) },
     { ...tufts, stroke: LIGHT, breadth: place(size * 0.82), dash: spread([1.7, 1.3, 1.5, 1.9]) },

@@ -27,5 +27,5 @@ export function drawThumbnail({ columns, rows, washed }: DrawnOption, answer: Dr
     { ...answer, grid: { columns, rows }, size, layout: { cells } },
     'sewn',
   );
-  return { box, shapes: shapes.filter(({ part }) => part === 'face' || part === 'fringe') };
+  return { box, shapes: shapes.filter(({ part }) => part === 'face' || part === 'snip') };
 }

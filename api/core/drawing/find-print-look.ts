@@ -19,14 +19,14 @@ export interface PrintLook {
 /** Nine grounds in steps of lightness, so that they stay apart for every kind of colour vision. */
 const CLOTHS: readonly (readonly [ground: string, figure: string])[] = [
   ['#2f4f80', '#dbe5f0'],
-  ['#c0583f', '#fbe3cd'],
-  ['#e3b54f', '#7a4d0c'],
-  ['#76aca2', '#1f4d49'],
-  ['#5d2f4f', '#e9c9d8'],
-  ['#b5d0e4', '#2f5580'],
-  ['#69702f', '#e9ebc4'],
-  ['#e8aaa4', '#8a2f38'],
-  ['#eee3c9', '#7d6c48'],
+  ['#c65f44', '#fbe3cd'],
+  ['#dba336', '#7a4d0c'],
+  ['#6b9f98', '#1f4d49'],
+  ['#552a4a', '#e9c9d8'],
+  ['#a9cbe6', '#2f5580'],
+  ['#505c20', '#e9ebc4'],
+  ['#f0bdb9', '#8a2f38'],
+  ['#f3ecd9', '#7d6c48'],
 ];
 
 const MOTIFS: readonly Motif[] = [
@@ -51,7 +51,7 @@ const MOTIFS: readonly Motif[] = [
  * findPrintLook(1).motif // => 'stripes'
  */
 export function findPrintLook(print: number, color?: string): PrintLook {
-  const [ground, figure] = CLOTHS[print % CLOTHS.length] ?? ['#eee3c9', '#7d6c48'];
+  const [ground, figure] = CLOTHS[print % CLOTHS.length] ?? ['#f3ecd9', '#7d6c48'];
   const motif = MOTIFS[print % MOTIFS.length] ?? 'dots';
   if (color === undefined) return { ground, figure, motif };
   return { ground: color, figure: isDark(color) ? '#fbf6ea' : '#1d2433', motif };

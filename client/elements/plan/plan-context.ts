@@ -4,7 +4,7 @@ import type { Fault } from '#core/outcome.ts';
 import type { Draft, DraftPath } from '../../data/draft.ts';
 import type { ShownOption } from '../../data/plan-answer-schema.ts';
 import type { Text } from '../../text/text.ts';
-import { writeFigure } from '../../text/write-figures.ts';
+import { writeMeasure } from '../../text/write-figures.ts';
 import type { PlanState } from './plan-state.ts';
 
 /** What a person can do to a plan. */
@@ -48,11 +48,11 @@ export function sayFaultAt(context: PlanContext, place: DraftPath): string | und
 
 /** Lengths with their unit as plain text, `×` between them. */
 export function sayLength({ text, unit }: PlanContext, ...values: number[]): string {
-  return `${values.map((value) => writeFigure(value, unit, text.language)).join(' × ')} ${unit}`;
+  return writeMeasure(text.language, unit, ...values);
 }
 
 /** A figure set large with its unit small, from the text of both. */
 export function figureView(said: string): TemplateResult {
-  const at = said.lastIndexOf(' ');
-  return html`<b>${said.slice(0, at)}</b> <small>${said.slice(at + 1)}</small>`;
+  const at = said.indexOf('\u00a0');
+  return html`<b>${said.slice(0, at)}</b><small>${said.slice(at)}</small>`;
 }

@@ -8,7 +8,9 @@ export const planStyles = unsafeCSS(`${SHARED_STYLES}
 .swatches svg,.name svg,.name i{width:28px;height:28px;flex:none;background:var(--ragbloom-line)}
 .figures{display:grid;grid-template-columns:repeat(auto-fit,minmax(9em,auto));gap:.6em 1em}
 .figures dd{white-space:nowrap}
-.figures b{font:600 1.7em/1.1 var(--ragbloom-display)}
+.figures b{font-family:var(--ragbloom-display,inherit);font-size:1.7em;line-height:1.1}
+[role=alert]:not(:has(*)){position:absolute}
+.part>button{justify-self:start}
 .picture{width:100%;max-height:36em;overflow:visible}
 .waiting{aspect-ratio:5/6;border:1px solid var(--ragbloom-line)}
 .caption p{flex:1 1 16em}
@@ -33,7 +35,7 @@ td b{font-size:1.2em}
 .work li{padding-top:0}
 .work li p{margin-inline-start:2.3em}
 .check:has(:checked) span{text-decoration:line-through 2px var(--ragbloom-leaf)}
-.danger{border:2px solid var(--ragbloom-madder)!important;padding:.8em!important}
+.lines>.danger{border:2px solid var(--ragbloom-madder);padding:.8em}
 .danger strong{color:var(--ragbloom-madder)}
 .foot{position:sticky;bottom:0;z-index:1;display:flex;justify-content:space-between;gap:.8em;margin-inline:calc(var(--ragbloom-gutter,0px)*-1);padding:.55em calc(var(--ragbloom-gutter,0px) + .2em);background:var(--ragbloom-ink);color:var(--ragbloom-sheet);font-size:1.1em;white-space:nowrap}
 .foot small{color:inherit}
@@ -49,5 +51,8 @@ td b{font-size:1.2em}
 .card{filter:none;background:none;padding:0;margin:0 0 1em}
 .card::after{display:none}
 .picture{max-height:10cm}
+.part>*,.card>*{margin-bottom:.8em}
+.check{min-height:0}
+h2{break-after:avoid}
 .see,tr,li{break-inside:avoid}
 }`);

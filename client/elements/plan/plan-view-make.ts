@@ -11,7 +11,7 @@ import { type Entry, entryField } from './plan-fields.ts';
 import { sheetView } from './sheet-view.ts';
 
 /** Cut sizes that rulers are sold for: common practice. */
-const CUTS = { in: [6, 7, 8, 9, 10, 12], cm: [15, 18, 20, 22, 25, 30] };
+const CUTS = { in: [6, 7, 8, 9, 10], cm: [15, 18, 20, 22, 25] };
 const USUAL = { top: 'quilting-cotton', middle: '', backing: 'flannel' } as const;
 const MOST_PRINTS = 26;
 
@@ -40,7 +40,8 @@ export function blocksView(context: PlanContext): TemplateResult {
   return sheetView(
     'blocks',
     text.blocks.title,
-    html`${chips} ${entryField(context, own)}
+    html`${chips}
+      <div class="fields">${entryField(context, own)}</div>
       <details ?open=${isFaulty}>
         <summary>${text.blocks.more}</summary>
         <div class="stack">

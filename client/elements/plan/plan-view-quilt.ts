@@ -4,11 +4,13 @@ import { drawThumbnail } from '#core/drawing/draw-thumbnail.ts';
 import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
 import { drawingView } from '../../drawing/drawing-view.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
-import { writeFigure, writeHours } from '../../text/write-figures.ts';
+import { writeHours, writeMeasure } from '../../text/write-figures.ts';
 import { figureView, type PlanContext, sayLength } from './plan-context.ts';
 
 /** A difference this small is not worth a word: a sixteenth of an inch, a millimetre. */
 const SLIGHT = { in: 1 / 16, cm: 0.1 };
+/** Other plans that are in sight before anybody asks for more. */
+const FIRST = 6;
 
 /** The quilt to scale, the figures that matter above it, how it fits the wish and what else would fit below. */
 export function quiltView(context: PlanContext, answer: ShownPlan): TemplateResult {
@@ -34,7 +36,7 @@ export function quiltView(context: PlanContext, answer: ShownPlan): TemplateResu
     [text.states[state.shown], figureView(size)],
     [text.figures.blocks, blocks],
     [text.figures.cloth, figureView(sayCloth(context, answer))],
-    [text.figures.work, figureView(sayHours(context, answer.time.total))],
+    [text.figures.work, figureView(writeHours(answer.time.total))],
   ];
   return html`<section class="quilt stack" part="drawing" aria-label=${text.plan}>
     <dl class="figures" part="figures">
@@ -45,7 +47,7 @@ export function quiltView(context: PlanContext, answer: ShownPlan): TemplateResu
       ${states}
       <p>
         ${sayFit(context, answer)}
-        ${text.between(sayLength(context, low.width, low.height), sayLength(context, high.width, high.height))}
+        <span class="soft">${text.between(sayLength(context, low.width, low.height), sayLength(context, high.width, high.height))}</span>
       </p>
     </div>
   </section>`;
@@ -54,12 +56,7 @@ export function quiltView(context: PlanContext, answer: ShownPlan): TemplateResu
 /** All the cloth to buy, with its unit. */
 export function sayCloth({ text }: PlanContext, { fabrics, thread }: ShownPlan): string {
   const amount = fabrics.reduce((sum, { buy }) => sum + buy.amount, 0);
-  return `${writeFigure(amount, thread.unit, text.language)} ${thread.unit}`;
-}
-
-/** Minutes as hours, with the unit. */
-export function sayHours({ text }: PlanContext, minutes: number): string {
-  return `${writeHours(minutes)} ${text.hours}`;
+  return writeMeasure(text.language, thread.unit, amount);
 }
 
 /** Three of the figures in a bar that stays in sight on a phone; decoration, since they stand above. */
@@ -68,7 +65,7 @@ export function footView(context: PlanContext, answer: ShownPlan): TemplateResul
   const said = [
     sayLength(context, width, height),
     sayCloth(context, answer),
-    sayHours(context, answer.time.total),
+    writeHours(answer.time.total),
   ];
   return html`<div class="foot" aria-hidden="true">
     ${said.map((figure) => html`<span>${figureView(figure)}</span>`)}
@@ -84,20 +81,27 @@ function sayFit(context: PlanContext, { fit }: ShownPlan): string {
   return `${say(fit.width, text.fit.width)}, ${say(fit.height, text.fit.height)}.`;
 }
 
-/** Other plans that fit, as small drawings to choose from. */
+/** Other plans that fit, as small drawings to choose from, the best ones and the one on the table first in sight. */
 export function optionsView(context: PlanContext, answer: ShownPlan): TemplateResult {
   const { text } = context;
+  const list = (isRest: boolean) => html`<div class="options">
+    ${answer.options
+      .filter(({ chosen }, index) => (index >= FIRST && !chosen) === isRest)
+      .map((option) => optionView(context, answer, option))}
+  </div>`;
   return html`<section class="stack" part="options">
     <h2 class="off">${text.others}</h2>
-    <div class="options">
-      ${answer.options.map((option) => optionView(context, answer, option))}
-    </div>
+    ${list(false)}
+    ${
+      answer.options.length > FIRST
+        ? html`<details><summary>${text.moreOthers}</summary>${list(true)}</details>`
+        : ''
+    }
   </section>`;
 }
 
 function optionView(context: PlanContext, answer: ShownPlan, option: ShownOption): TemplateResult {
   const { text, act } = context;
-  const yards = answer.thread.unit;
   return html`<button
     aria-pressed=${option.chosen ? 'true' : 'false'}
     @click=${() => act.choose(option)}
@@ -106,7 +110,7 @@ function optionView(context: PlanContext, answer: ShownPlan, option: ShownOption
     <span>
       <b>${sayLength(context, option.washed.width, option.washed.height)}</b>
       <small>${option.columns} × ${option.rows}, ${text.figures.each} ${sayLength(context, option.cut)}</small>
-      <small>${writeFigure(option.fabric, yards, text.language)} ${yards}, ${sayHours(context, option.minutes)}</small>
+      <small>${writeMeasure(text.language, answer.thread.unit, option.fabric)}, ${writeHours(option.minutes)}</small>
     </span>
   </button>`;
 }

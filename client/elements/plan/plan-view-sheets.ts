@@ -3,9 +3,8 @@ import { typesetFractions } from '#core/drawing/typeset-fractions.ts';
 import type { ShownPlan } from '../../data/plan-answer-schema.ts';
 import { checkBox } from '../../fields/check-box.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
-import { writeFigure } from '../../text/write-figures.ts';
+import { writeHours, writeMeasure } from '../../text/write-figures.ts';
 import { figureView, type PlanContext, sayLength } from './plan-context.ts';
-import { sayHours } from './plan-view-quilt.ts';
 import { sheetView } from './sheet-view.ts';
 
 /** What to buy and how to cut it, one row for each cloth, and the thread. */
@@ -13,8 +12,7 @@ export function shoppingView(context: PlanContext, answer: ShownPlan): TemplateR
   const { text } = context;
   const { thread, block } = answer;
   const words = text.shopping;
-  const spool = (amount: number) =>
-    `${writeFigure(Math.ceil(amount), thread.unit, text.language)} ${thread.unit}`;
+  const spool = (amount: number) => writeMeasure(text.language, thread.unit, Math.ceil(amount));
   return sheetView(
     'shopping',
     words.title,
@@ -58,7 +56,7 @@ function needView(
         <span>${isNamed ? print : text.fabric(need.fabric)}<small>${role === 'top' ? '' : text.role(role)}</small></span>
       </span>
     </th>
-    <td>${figureView(`${writeFigure(buy.amount, buy.unit, text.language)} ${buy.unit}`)}</td>
+    <td>${figureView(writeMeasure(text.language, buy.unit, buy.amount))}</td>
     <td>${need.strips}</td>
     <td>${need.pieces + need.spare}</td>
   </tr>`;
@@ -68,16 +66,15 @@ function needView(
 export function factsView(context: PlanContext, answer: ShownPlan): TemplateResult {
   const { text } = context;
   const { weight, mismatch, size, input, time } = answer;
-  const mass = (value: number) =>
-    `${writeFigure(value, weight.unit, text.language)} ${weight.unit}`;
-  const percent = (value: number) => `${writeFigure(-value, 'h', text.language)} %`;
+  const mass = (value: number) => writeMeasure(text.language, weight.unit, value);
+  const percent = (value: number) => writeMeasure(text.language, '%', -value);
   const words = text.facts;
   const { within, withinFromOneEnd } = mismatch;
   return sheetView(
     'facts',
     words.title,
     factsList([
-      [words.work, words.workText(sayHours(context, time.total), sayHours(context, time.snip))],
+      [words.work, words.workText(writeHours(time.total), writeHours(time.snip))],
       [
         words.weight,
         words.weightText(mass(weight.dry), mass(weight.wet), text.machines[weight.washer.machine]),

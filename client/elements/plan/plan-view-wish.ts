@@ -71,9 +71,8 @@ function sizeView(context: PlanContext): TemplateResult {
     fault: sayFaultAt(context, 'target.size'),
     onChoose: (value) => act.replace(chooseKind(state.draft, value, state.answer)),
   });
-  return html`<div class="fields">
-      ${list}${regionView(context)}${entries.map((entry) => entryField(context, entry))}
-    </div>`;
+  return html`<div class="fields">${list}${regionView(context)}</div>
+    <div class="fields">${entries.map((entry) => entryField(context, entry))}</div>`;
 }
 
 function regionView({ state, text, act, unit }: PlanContext): TemplateResult | undefined {
@@ -82,7 +81,7 @@ function regionView({ state, text, act, unit }: PlanContext): TemplateResult | u
   return choiceList({
     id: 'region',
     label: text.wish.region,
-    choices: REGIONS.map((value) => [value, text.regions[value]]),
+    choices: REGIONS.map((value) => [value, value.toUpperCase()]),
     chosen: (draft['target.region'] as Region | undefined) ?? (unit === 'cm' ? 'eu' : 'us'),
     onChoose: (value) => act.set('target.region', value),
   });

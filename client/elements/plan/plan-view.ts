@@ -1,11 +1,12 @@
 import { html, type TemplateResult } from 'lit';
 import type { Fault } from '#core/outcome.ts';
 import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import { writeHours } from '../../text/write-figures.ts';
 import { type PlanContext, sayFault, sayLength } from './plan-context.ts';
 import { listOtherFaults } from './plan-state.ts';
 import { blocksView, clothView } from './plan-view-make.ts';
 import { cautionsView, groundsView } from './plan-view-notes.ts';
-import { footView, optionsView, quiltView, sayCloth, sayHours } from './plan-view-quilt.ts';
+import { footView, optionsView, quiltView, sayCloth } from './plan-view-quilt.ts';
 import { factsView, shoppingView, workView } from './plan-view-sheets.ts';
 import { wishView } from './plan-view-wish.ts';
 
@@ -78,7 +79,7 @@ function sayPlan(context: PlanContext): string {
   const said = [
     sayLength(context, width, height),
     sayCloth(context, answer),
-    sayHours(context, answer.time.total),
+    writeHours(answer.time.total),
   ];
   return context.text.ready(columns, rows, said.join(', '));
 }

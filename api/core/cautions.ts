@@ -16,7 +16,12 @@ export interface CautionFacts {
   readonly machine: 'household' | 'large' | 'laundry';
   readonly layers: readonly Pick<LayerInput, 'fabric' | 'prewashed' | 'prints' | 'role'>[];
   /** Least and most of the washed size; absent when every layer was measured. */
-  readonly doubt?: { readonly width: number; readonly height: number };
+  readonly doubt?: {
+    readonly width: number;
+    readonly height: number;
+    /** Swatches of each cloth, each way, that would halve it. */
+    readonly swatches?: number;
+  };
 }
 
 /** A cot quilt is at most this large: 36 by 54 in, common practice; a full-size crib is 28 by 52 3/8 in. */
@@ -190,11 +195,15 @@ function unmeasured({ doubt, unit }: CautionFacts): readonly Caution[] {
   if (doubt === undefined) return [];
   const wide = writeLength(doubt.width, unit);
   const high = writeLength(doubt.height, unit);
+  const better =
+    doubt.swatches === undefined
+      ? 'Wash a test block of your own cloth to know better.'
+      : `${doubt.swatches} washed swatches of each cloth, each way, would halve that; a washed test block tells most.`;
   return [
     caution(
       'unmeasured-shrink',
       'care',
-      `Not every cloth was measured for shrink, so the washed quilt may come out anywhere within ${wide} in width and ${high} in height. Wash a test block of your own cloth to know better.`,
+      `Not every cloth was measured for shrink, so the washed quilt may come out anywhere within ${wide} in width and ${high} in height. ${better}`,
       SOURCES.practice,
     ),
   ];

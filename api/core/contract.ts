@@ -195,6 +195,8 @@ export interface PlanRequest {
   readonly block?: BlockWish;
   readonly cuts?: readonly Length[];
   readonly layers?: readonly Layer[];
+  /** Measured swatches: of the layers' fabrics by name, or of a quilted test block (`sandwich`). */
+  readonly swatches?: readonly Swatch[];
   readonly grain?: Grain;
   readonly washes?: number;
   readonly spare?: number;
@@ -253,6 +255,7 @@ export interface PlanInput {
   };
   readonly cuts: readonly number[];
   readonly layers: readonly LayerInput[];
+  readonly swatches: readonly SwatchInput[];
   readonly grain: Grain;
   readonly washes: number;
   readonly spare: number;
@@ -446,6 +449,33 @@ export interface RollPiece {
   readonly directional?: boolean;
 }
 
+/** What a cloth is sold as: a length off the roll, or packs of flat pieces. */
+export type ClothOffer =
+  | {
+      readonly kind: 'roll';
+      readonly id: string;
+      /** Sold in whole steps; the fabric's own `step` where left out. */
+      readonly step?: Length;
+      /** The least that is sold; one step where left out. */
+      readonly least?: Length;
+      /** Of a yard (in) or a metre (cm), in whole minor units of the currency. */
+      readonly price?: number;
+    }
+  | {
+      /** Fat quarters, packs of pre-cut squares, remnants; all of their cloth can be used. */
+      readonly kind: 'pieces';
+      readonly id: string;
+      /** Across; strips are cut this way, as they are across a roll. */
+      readonly width: Length;
+      readonly length: Length;
+      /** Pieces in one pack. */
+      readonly count: number;
+      /** Packs to be had; as many as are wanted where left out. */
+      readonly most?: number;
+      /** Of a pack, in whole minor units of the currency. */
+      readonly price?: number;
+    };
+
 export interface RollFabric {
   readonly id: string;
   readonly width: Length;
@@ -456,6 +486,8 @@ export interface RollFabric {
   readonly step?: Length;
   /** What is left on the bolt. */
   readonly lengthLeft?: Length;
+  /** What it is sold as; off the roll alone where left out. */
+  readonly offers?: readonly ClothOffer[];
   readonly pieces: readonly RollPiece[];
 }
 
@@ -463,6 +495,24 @@ export interface YardageRequest {
   readonly unit?: Unit;
   readonly fabrics: readonly RollFabric[];
 }
+
+export type ClothOfferInput =
+  | {
+      readonly kind: 'roll';
+      readonly id: string;
+      readonly step: number;
+      readonly least: number;
+      readonly price?: number;
+    }
+  | {
+      readonly kind: 'pieces';
+      readonly id: string;
+      readonly width: number;
+      readonly length: number;
+      readonly count: number;
+      readonly most?: number;
+      readonly price?: number;
+    };
 
 export interface YardageInput {
   readonly unit: Unit;
@@ -474,6 +524,7 @@ export interface YardageInput {
     readonly squaring: number;
     readonly step: number;
     readonly lengthLeft?: number;
+    readonly offers?: readonly ClothOfferInput[];
     readonly pieces: readonly {
       readonly id: string;
       readonly width: number;
@@ -484,30 +535,65 @@ export interface YardageInput {
   }[];
 }
 
+/** Strips cut alike. */
+export interface StripGroup {
+  readonly count: number;
+  /** As tall as its tallest piece. */
+  readonly length: number;
+  /** What lies in one strip, side by side. */
+  readonly pieces: readonly {
+    readonly id: string;
+    readonly count: number;
+    readonly turned: boolean;
+  }[];
+  /** Width left over in each. */
+  readonly left: number;
+}
+
+/** One line of a shopping list; `price` is the line's, in minor units. */
+export type ClothBought =
+  | (Purchase & { readonly offer: string; readonly price?: number })
+  | {
+      readonly offer: string;
+      /** Packs. */
+      readonly count: number;
+      readonly unit: 'pack';
+      readonly text: string;
+      readonly price?: number;
+    };
+
 export interface RollAnswer {
   readonly id: string;
   readonly usableWidth: number;
-  /** Least length as bought, before rounding to the step sold. */
+  /** Length off the roll that is cut into, before rounding to the step sold. */
   readonly length: number;
-  readonly buy: readonly (Purchase & { readonly offer: 'roll' })[];
-  readonly strips: readonly {
-    /** Strips cut alike. */
+  /** What to buy, by the offer's id; `roll` where no offers were given. */
+  readonly buy: readonly ClothBought[];
+  /** Cut off the roll: exactly the pieces wanted that are not on sheets. */
+  readonly strips: readonly StripGroup[];
+  /** Sheets cut alike, of which offer; only where pieces are bought flat. */
+  readonly sheets?: readonly {
+    readonly offer: string;
     readonly count: number;
-    readonly length: number;
-    readonly pieces: readonly {
-      readonly id: string;
-      readonly count: number;
-      readonly turned: boolean;
-    }[];
-    /** Width left over in each. */
-    readonly left: number;
+    /** In one sheet. */
+    readonly strips: readonly StripGroup[];
   }[];
+  /** Percent of the cloth bought that is in no piece. */
   readonly waste: number;
+  /** Proven: no plan takes less off the roll; 0 where flat pieces could replace it. */
   readonly bound: number;
+  /** Proven: no plan is shorter; with `offers`, no purchase is cheaper. */
   readonly optimal: boolean;
-  /** Only with `lengthLeft`. */
+  /** Only with `offers`: what the purchase comes to, and a proven bound. */
+  readonly cost?: {
+    /** Minor units of the currency; or square yards (in) or metres (cm) where nothing has a price. */
+    readonly of: 'price' | 'area';
+    readonly total: number;
+    readonly bound: number;
+  };
+  /** Only with `lengthLeft`, or where the offers do not give all pieces. */
   readonly enough?: boolean;
-  /** What the cloth left gives, per piece id; only when it is not enough. */
+  /** What the cloth there is gives, per piece id; only when it is not enough. */
   readonly fits?: readonly { readonly id: string; readonly count: number }[];
 }
 
@@ -544,16 +630,19 @@ export interface WashRequest {
   readonly confidence?: 90 | 95 | 99;
 }
 
+/** A swatch as understood, lengths in the unit of the request. */
+export interface SwatchInput {
+  readonly fabric: string;
+  readonly direction: 'length' | 'width';
+  readonly before: number;
+  readonly after: number;
+  readonly washes: number;
+  readonly diagonals?: { readonly ac: number; readonly bd: number };
+}
+
 export interface WashInput {
   readonly unit: Unit;
-  readonly swatches: readonly {
-    readonly fabric: string;
-    readonly direction: 'length' | 'width';
-    readonly before: number;
-    readonly after: number;
-    readonly washes: number;
-    readonly diagonals?: { readonly ac: number; readonly bd: number };
-  }[];
+  readonly swatches: readonly SwatchInput[];
   readonly layers: readonly LayerInput[];
   readonly grain: Grain;
   readonly sewn?: Pair;

@@ -9,10 +9,10 @@ import { type Plan, reckonPlan } from './plan/reckon-plan.ts';
 import { writePlan } from './plan/write-plan.ts';
 import { orderWork } from './sewing/order-work.ts';
 import { SOURCES } from './sources.ts';
-import { findFabric } from './tables/fabrics.ts';
-import { isMeasured } from './wash/shrink-quilt.ts';
+import { swatchesToHalve } from './wash/shrink-plan.ts';
 import { type PlanSpec, specifyPlan } from './wish/plan-spec.ts';
 import type { Resolved } from './wish/reading.ts';
+import { writeLength } from './write-length.ts';
 
 /**
  * One wish through everything: the place to start reading.
@@ -35,8 +35,12 @@ export function planQuilt(resolved: Resolved<PlanInput>): PlanAnswer {
     steps: describeWork(plan, spec),
     ...(input.explain && { why: explainPlan({ input, spec, plan, figures }) }),
     input,
-    assumptions: [...assumptions, ...describeChoice(input, figures.block.cut)],
-    cautions: describeCautions(plan, spec),
+    assumptions: [
+      ...assumptions,
+      ...describeChoice(input, figures.block.cut),
+      ...describeDoubt(input, plan, spec),
+    ],
+    cautions: describeCautions(input, plan, spec),
     links: writeLinks(query, { self: '/v1/plan', page: '/', image: '/v1/plan.svg' }),
   };
 }
@@ -46,6 +50,27 @@ function describeChoice(input: PlanInput, cut: number): readonly Assumption[] {
   const why =
     'Of the sizes that fit within 2 percent of the longer side of the best, the one with the fewest blocks';
   return [{ path: 'block.cut', value: cut, why, source: SOURCES.model }];
+}
+
+/** How far least and most of the washed size lie apart, mm. */
+function doubtOf(plan: Plan): { readonly width: number; readonly height: number } {
+  return {
+    width: plan.high.width - plan.low.width,
+    height: plan.high.height - plan.low.height,
+  };
+}
+
+function describeDoubt(input: PlanInput, plan: Plan, spec: PlanSpec): readonly Assumption[] {
+  if (spec.shrink.isMeasured) return [];
+  const { width, height } = doubtOf(plan);
+  const value = `${writeLength(width, spec.unit)} by ${writeLength(height, spec.unit)}`;
+  const count = swatchesToHalve(input, spec.shrink);
+  const cure =
+    count === undefined
+      ? 'no number of swatches up to thirty would halve it'
+      : `${count} swatches of each cloth, each way, would halve it`;
+  const why = `Shrink of cloth that nobody measured leaves the washed size in doubt by this much; ${cure}`;
+  return [{ path: 'swatches', value, why, source: SOURCES.model }];
 }
 
 function describeWork(plan: Plan, spec: PlanSpec): readonly Step[] {
@@ -68,12 +93,9 @@ function describeWork(plan: Plan, spec: PlanSpec): readonly Step[] {
   });
 }
 
-function describeCautions(plan: Plan, spec: PlanSpec): readonly Caution[] {
-  const isKnown = spec.layers.every((layer) => isMeasured(layer, findFabric(layer.fabric)));
-  const doubt = {
-    width: plan.high.width - plan.low.width,
-    height: plan.high.height - plan.low.height,
-  };
+function describeCautions(input: PlanInput, plan: Plan, spec: PlanSpec): readonly Caution[] {
+  const swatches = swatchesToHalve(input, spec.shrink);
+  const doubt = { ...doubtOf(plan), ...(swatches !== undefined && { swatches }) };
   return listCautions({
     unit: spec.unit,
     size: plan.washed,
@@ -84,6 +106,6 @@ function describeCautions(plan: Plan, spec: PlanSpec): readonly Caution[] {
     needle: plan.needle,
     machine: plan.weight.machine,
     layers: spec.layers,
-    ...(!isKnown && { doubt }),
+    ...(!spec.shrink.isMeasured && { doubt }),
   });
 }

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import type { Swatch, WashRequest } from '#core/contract.ts';
+import type { WashRequest } from '#core/contract.ts';
 import { SIZE_LIMITS } from '#core/limits.ts';
 import { predictWash } from '#core/wash.ts';
 import { resolveWash } from '#core/wish/resolve-wash.ts';
@@ -11,36 +11,14 @@ import {
   grainSchema,
   layersSchema,
   lengthOf,
-  nameOf,
   sidesOf,
+  swatchesSchema,
   unitSchema,
 } from '../http/schemas/wire-schemas.ts';
 
-const swatchSchema = z
-  .strictObject({
-    fabric: nameOf('What the person calls the cloth').exactOptional(),
-    direction: z.enum(['length', 'width']).meta({ description: 'Along or across the roll' }),
-    before: lengthOf('Between the marks before washing'),
-    after: lengthOf('Between the marks after washing'),
-    washes: counted('washes', 'How often it was washed').exactOptional(),
-    diagonals: z
-      .strictObject({
-        ac: lengthOf('One diagonal of a marked square after the wash'),
-        bd: lengthOf('The other diagonal'),
-      })
-      .meta({ description: 'Both diagonals, to tell the skew' })
-      .exactOptional(),
-  })
-  .meta({ description: 'One measured specimen' });
-true satisfies Same<z.infer<typeof swatchSchema>, Swatch>;
-
 export const washSchema = z.strictObject({
   unit: unitSchema.exactOptional(),
-  swatches: z
-    .array(swatchSchema)
-    .max(SIZE_LIMITS.swatches)
-    .meta({ description: 'What was measured' })
-    .exactOptional(),
+  swatches: swatchesSchema.exactOptional(),
   layers: layersSchema.exactOptional(),
   grain: grainSchema.exactOptional(),
   sewn: sidesOf('Size before washing').exactOptional(),

@@ -4,7 +4,9 @@ import { fromMillimetres, roundTo } from '../length.ts';
 import { SOURCES } from '../sources.ts';
 import { BUCKLING } from '../tables/defaults.ts';
 import { settleSandwich, type WashLayer } from '../wash/settle-sandwich.ts';
+import { coursesOf, measuredLayers } from '../wash/shrink-plan.ts';
 import { layerPulls } from '../wash/shrink-quilt.ts';
+import { findRanges } from '../wash/shrink-sandwich.ts';
 import { derive, type Numbers } from './derive.ts';
 import type { Explained } from './explained.ts';
 
@@ -27,8 +29,8 @@ export function explainShrink(explained: Explained): readonly Derivation[] {
 }
 
 function explainChange({ input, figures }: Explained): readonly Derivation[] {
-  const along = settle(layerPulls(input, 'length'), 'along');
-  const across = settle(layerPulls(input, 'width'), 'across');
+  const along = explainWay(input, 'length', 'along');
+  const across = explainWay(input, 'width', 'across');
   const { change } = figures.size;
   const say = (side: 'width' | 'height', own: Term) => {
     const { formula, numbers } =
@@ -45,6 +47,25 @@ function explainChange({ input, figures }: Explained): readonly Derivation[] {
     ]);
   };
   return [say('width', across), say('height', along)];
+}
+
+/** The shrink one way: the course of a washed test block, or the rest point of the layers. */
+function explainWay(
+  input: Explained['input'],
+  direction: 'length' | 'width',
+  way: 'along' | 'across',
+): Term {
+  const sandwich = findRanges(coursesOf(input), 'sandwich')[direction]?.usual;
+  if (sandwich === undefined) {
+    const layers = measuredLayers(input);
+    return settle(layerPulls({ layers, washes: input.washes }, direction), way);
+  }
+  const numbers = {
+    [`${way}Limit`]: roundTo(sandwich.limit, 12),
+    [`${way}Rate`]: roundTo(sandwich.rate, 12),
+    washes: input.washes,
+  };
+  return { formula: `${way}Limit * (1 - ${way}Rate ** washes)`, numbers };
 }
 
 function explainSides(

@@ -11,7 +11,6 @@ import { planThread, type ThreadPlan } from '../sewing/plan-thread.ts';
 import { type Mismatch, predictMismatch } from '../sewing/predict-mismatch.ts';
 import { timeWork } from '../sewing/time-work.ts';
 import { type QuiltWeight, weighQuilt } from '../sewing/weigh-quilt.ts';
-import { shrinkQuilt } from '../wash/shrink-quilt.ts';
 import { washedSize } from '../wash/size-washed.ts';
 import type { PlanSpec } from '../wish/plan-spec.ts';
 import type { SizeWish } from '../wish/resolve-target.ts';
@@ -52,7 +51,7 @@ export interface Plan {
  * @param spec a wish that has passed its checks, so that at least one plan exists
  */
 export function reckonPlan(spec: PlanSpec): Plan {
-  const shrinks = shrinkQuilt(spec);
+  const shrinks = spec.shrink;
   const { wish, candidates, chosen } = choosePlan(spec, shrinks.usual);
   const { grid, cut } = chosen;
   const block: Block = { cut, ...spec.edges };

@@ -1,11 +1,10 @@
-import type { WashInput } from '../contract.ts';
+import type { SwatchInput } from '../contract.ts';
 import { FABRICS } from '../tables/fabrics.ts';
 import { clampLimit, type FittedCourse, fitCourse } from './fit-course.ts';
 import { dimensionalChange, type MeasuredChange, measureChange } from './measure-change.ts';
 import { type CourseRange, READING } from './shrink-quilt.ts';
 
 export type Direction = 'length' | 'width';
-type SwatchInput = WashInput['swatches'][number];
 
 /** Specimens of one cloth, direction and wash count. */
 export interface SwatchGroup extends MeasuredChange {

@@ -1,10 +1,11 @@
 import { countFitting } from '../block/count-whole.ts';
 import { faceOf } from '../block/size-block.ts';
-import { usableWidth } from '../cloth/usable-width.ts';
+import { type Roll, usableWidth } from '../cloth/usable-width.ts';
 import type { LayerInput, PlanInput } from '../contract.ts';
 import { MILLIMETRES, roundTo, toMillimetres } from '../length.ts';
 import type { Path } from '../outcome.ts';
 import { prewashRates } from '../wash/prewash-rates.ts';
+import { measuredLayers } from '../wash/shrink-plan.ts';
 import { isSound, type Reading } from './reading.ts';
 
 /** A cut size that has to do: where it was given, and where to say so when the seam eats it. */
@@ -66,10 +67,11 @@ function checkSnips(reading: Reading, { block, unit }: PlanInput): void {
  * The cut sizes, in the unit of the request, that leave a face and fit every roll.
  */
 export function usableCuts(input: PlanInput): readonly number[] {
+  const prewashes = measuredLayers(input).map(prewashRates);
   const narrowest = Math.min(
-    ...input.layers.flatMap((layer) =>
+    ...input.layers.flatMap((layer, index) =>
       distinct(layer.prints.map((print) => print.width)).map((width) =>
-        usableOf(input, width, layer),
+        usableOf(input, { layer, width, prewash: prewashes[index] ?? UNWASHED }),
       ),
     ),
   );
@@ -95,16 +97,21 @@ function listRolls(layer: LayerInput): readonly { readonly width: number; readon
   }));
 }
 
-function usableOf(input: PlanInput, width: number, layer: LayerInput): number {
+/** A width on the roll of one layer, and what a prewash takes from it. */
+interface LayerRoll {
+  readonly layer: LayerInput;
+  readonly width: number;
+  readonly prewash: Roll['prewash'];
+}
+
+const UNWASHED: Roll['prewash'] = { length: 0, width: 0 };
+
+function usableOf(input: PlanInput, { layer, width, prewash }: LayerRoll): number {
   return usableWidth({
     width: toMillimetres(width, input.unit),
     selvage: toMillimetres(layer.selvage, input.unit),
-    prewash: prewashRates(layer),
+    prewash,
   });
-}
-
-function fits(input: PlanInput, width: number, cut: number, layer: LayerInput): boolean {
-  return countFitting(usableOf(input, width, layer), toMillimetres(cut, input.unit)) > 0;
 }
 
 function reportFace(reading: Reading, { unit, block }: PlanInput, asked: AskedCut): void {
@@ -118,16 +125,20 @@ function reportFace(reading: Reading, { unit, block }: PlanInput, asked: AskedCu
 
 function checkRolls(reading: Reading, input: PlanInput, cut: number): void {
   const text = (value: number) => `${roundTo(value, 4)} ${input.unit}`;
+  const prewashes = measuredLayers(input).map(prewashRates);
   for (const [index, layer] of input.layers.entries()) {
     if (!isSound(reading, ['layers', index])) continue;
-    const narrow = listRolls(layer).filter((roll) => !fits(input, roll.width, cut, layer));
+    const usable = (width: number) =>
+      usableOf(input, { layer, width, prewash: prewashes[index] ?? UNWASHED });
+    const narrow = listRolls(layer).filter(
+      ({ width }) => countFitting(usable(width), toMillimetres(cut, input.unit)) === 0,
+    );
     for (const roll of new Map(narrow.map((roll) => [roll.at.join(), roll])).values()) {
-      const usable = Math.max(0, usableOf(input, roll.width, layer)) / MILLIMETRES[input.unit];
       reading.faults.push({
         code: 'roll-too-narrow',
         path: ['layers', index, ...roll.at],
         expected: text(cut),
-        received: text(usable),
+        received: text(Math.max(0, usable(roll.width)) / MILLIMETRES[input.unit]),
       });
     }
   }

@@ -2,7 +2,7 @@ import { isQuilt, proposeGrids } from '../block/propose-grids.ts';
 import type { PlanInput } from '../contract.ts';
 import { fromMillimetres, toMillimetres } from '../length.ts';
 import { LENGTH_LIMITS, NUMBER_LIMITS, SIZE_LIMITS } from '../limits.ts';
-import { shrinkQuilt } from '../wash/shrink-quilt.ts';
+import { shrinkPlan } from '../wash/shrink-plan.ts';
 import { sewFor } from '../wash/size-washed.ts';
 import { usableCuts } from './check-block.ts';
 import { isSound, type Reading } from './reading.ts';
@@ -15,7 +15,7 @@ import { findWish } from './resolve-target.ts';
  */
 export function checkGrid(reading: Reading, input: PlanInput): void {
   const { target } = input;
-  const canJudge = isSound(reading, ['target'], ['block'], ['cuts'], ['layers']);
+  const canJudge = isSound(reading, ['target'], ['block'], ['cuts'], ['layers'], ['swatches']);
   const blocks = 'columns' in target ? target.columns * target.rows : undefined;
   checkCounts(reading, input, blocks);
   if (!canJudge || hasGrid(input)) return;
@@ -34,7 +34,7 @@ function hasGrid(input: PlanInput): boolean {
   if ('columns' in target) return cuts.some((cut) => isQuilt(target, { cut: mm(cut), seam }));
   const wish = findWish(target, input.unit);
   if (wish === undefined) return true;
-  const sewn = wish.at === 'sewn' ? wish : sewFor(wish, shrinkQuilt(input).usual);
+  const sewn = wish.at === 'sewn' ? wish : sewFor(wish, shrinkPlan(input).usual);
   return cuts.some((cut) => proposeGrids(sewn, { cut: mm(cut), seam }).length > 0);
 }
 

@@ -1,11 +1,13 @@
 import type { Block } from '../block/size-block.ts';
 import type { Roll } from '../cloth/usable-width.ts';
-import type { FabricName, Grain, LayerInput, Pace, PlanInput, Role, Unit } from '../contract.ts';
+import type { FabricName, LayerInput, Pace, PlanInput, Role, Unit } from '../contract.ts';
 import { toMillimetres } from '../length.ts';
 import type { Stitching } from '../sewing/plan-thread.ts';
 import type { Trueness } from '../sewing/predict-mismatch.ts';
 import { DEFAULTS } from '../tables/defaults.ts';
 import { prewashRates } from '../wash/prewash-rates.ts';
+import { measuredLayers, shrinkPlan } from '../wash/shrink-plan.ts';
+import type { WashedShrink } from '../wash/shrink-sandwich.ts';
 import { usableCuts } from './check-block.ts';
 import { findWish, type SizeWish } from './resolve-target.ts';
 
@@ -33,8 +35,7 @@ export interface PlanSpec {
   readonly edges: Omit<Block, 'cut'>;
   readonly layers: readonly LayerInput[];
   readonly cloths: readonly ClothSpec[];
-  readonly grain: Grain;
-  readonly washes: number;
+  readonly shrink: WashedShrink;
   /** Fraction of extra pieces. */
   readonly spare: number;
   readonly squaring: number;
@@ -51,6 +52,7 @@ export function specifyPlan(input: PlanInput): PlanSpec {
   const mm = (value: number) => toMillimetres(value, input.unit);
   const wish = findWish(input.target, input.unit);
   const { block, stitch, tolerance, target } = input;
+  const prewashes = measuredLayers(input).map(prewashRates);
   return {
     unit: input.unit,
     ...(wish !== undefined && { wish }),
@@ -63,9 +65,10 @@ export function specifyPlan(input: PlanInput): PlanSpec {
       snipPitch: mm(block.snipPitch),
     },
     layers: input.layers,
-    cloths: input.layers.flatMap((layer, index) => specifyCloths(layer, index, mm)),
-    grain: input.grain,
-    washes: input.washes,
+    cloths: input.layers.flatMap((layer, index) =>
+      specifyCloths(layer, { index, prewash: prewashes[index] ?? { length: 0, width: 0 }, mm }),
+    ),
+    shrink: shrinkPlan(input),
     spare: input.spare / 100,
     squaring: mm(DEFAULTS[input.unit].squaring),
     step: mm(DEFAULTS[input.unit].step),
@@ -83,12 +86,16 @@ export function specifyPlan(input: PlanInput): PlanSpec {
   };
 }
 
+interface ClothFrame {
+  readonly index: number;
+  readonly prewash: Roll['prewash'];
+  readonly mm: (value: number) => number;
+}
+
 function specifyCloths(
   layer: LayerInput,
-  index: number,
-  mm: (value: number) => number,
+  { index, prewash, mm }: ClothFrame,
 ): readonly ClothSpec[] {
-  const prewash = prewashRates(layer);
   const selvage = mm(layer.selvage);
   // One object for equal rolls, by which the reckoning knows them as equal.
   const widths = new Set(layer.prints.map((print) => print.width));

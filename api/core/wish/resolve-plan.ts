@@ -8,6 +8,7 @@ import { type Reading, type Resolved, readPlain, startReading, writeQuery } from
 import { resolveBlock, resolveCuts } from './resolve-block.ts';
 import { resolveLayers } from './resolve-layers.ts';
 import { resolvePace, resolveStitch, resolveTolerance } from './resolve-sewing.ts';
+import { resolveSwatches } from './resolve-swatches.ts';
 import { resolveTarget } from './resolve-target.ts';
 
 /**
@@ -23,12 +24,14 @@ export function resolvePlan(request: PlanRequest): Outcome<Resolved<PlanInput>> 
   const block = resolveBlock(reading, request);
   const { cuts, places } = resolveCuts(reading, request.cuts);
   const layers = resolveLayers(reading, request.layers);
+  const swatches = resolveSwatches(reading, request.swatches);
   const input: PlanInput = {
     unit: reading.unit,
     target,
     block,
     cuts,
     layers,
+    swatches,
     ...resolveManner(reading, request),
     stitch: resolveStitch(reading, request.stitch),
     pace: resolvePace(reading, request.pace),

@@ -1,10 +1,8 @@
-import type { Swatch, WashInput } from '../contract.ts';
+import type { Swatch, SwatchInput } from '../contract.ts';
 import { roundTo } from '../length.ts';
 import type { Path } from '../outcome.ts';
 import { FABRICS } from '../tables/fabrics.ts';
 import { isSound, keep, type Reading, readLengthField, readPlain } from './reading.ts';
-
-type SwatchInput = WashInput['swatches'][number];
 
 /** Names of swatches that mean something here: a fabric of the table, or a quilted test block. */
 const KNOWN_NAMES: ReadonlySet<string> = new Set(['sandwich', ...FABRICS.map(({ name }) => name)]);

@@ -84,7 +84,7 @@ function judgeCertainty(file: string, nodes: readonly Node[]): readonly string[]
 /** The name of a file says what is in it, in kebab-case. */
 export function judgeFileName(file: string): readonly string[] {
   const name = file.slice(file.lastIndexOf('/') + 1);
-  const vague = /(^|-)(utils?|helpers?|common|misc|manager)(-|\.)/.test(name);
+  const vague = /(^|-)(utils?|helpers?|misc|manager)[-.]|(^|-)common\./.test(name);
   const isKebab = /^[a-z0-9]+(-[a-z0-9]+)*(\.(browser|test|config|d))*\.ts$/.test(name);
   return [
     ...(vague ? [`${file} has a name that says nothing.`] : []),

@@ -32,7 +32,7 @@ export const SOURCES = {
   packing:
     'Equal squares in a rectangle: each holds one point of a lattice as wide as itself, so no more than floor times floor fit',
   king: "Like prints that touch not even at corners: at most ceil(n/2) ceil(m/2) cells; the king's graph needs four colours",
-  minorUnits: 'ISO 4217, minor units of currencies (list one; from memory)',
+  minorUnits: 'ISO 4217 list one, published 2024-06-25 (by way of npm currency-codes 2.2.0)',
   fibres:
     '16 CFR 303: fibres by weight, largest first (from memory), under 5 percent as other fibre (303.3), filling apart (303.22); thread left out, 15 USC 70j',
 } as const;

@@ -11,7 +11,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 /** Greatest size of each bundle that a browser loads, in bytes after gzip: the one table of budgets. */
 export const budget: Readonly<Record<string, number>> = {
   'embed.js': 25_000,
-  'on-device.js': 30_000,
+  'on-device.js': 40_000,
 };
 
 /** One bundled script: its name, its bytes after gzip, and what went into it. */

@@ -15,6 +15,21 @@ export function writeLength(millimetres: number, unit: Unit): string {
 }
 
 /**
+ * Writes a length to be set on a ruler, without rounding it away: in eighths where it is one, else as a
+ * decimal to a hundredth of an inch or a tenth of a millimetre.
+ *
+ * @example
+ * writeExact(215.9, 'in') // => '8 1/2 in'
+ * writeExact(210.82, 'in') // => '8.3 in'
+ */
+export function writeExact(millimetres: number, unit: Unit): string {
+  const value = roundTo(millimetres / MILLIMETRES[unit], 2);
+  if (unit === 'cm') return `${value} cm`;
+  const isEighths = Math.abs(value * 8 - Math.round(value * 8)) < 0.05;
+  return isEighths ? writeLength(millimetres, unit) : `${value} in`;
+}
+
+/**
  * Writes a small gap as `writeLength` does, but never one above nothing as nothing.
  *
  * @param millimetres above 0

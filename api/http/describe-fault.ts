@@ -72,7 +72,7 @@ const SENTENCES: Readonly<Record<FaultCode, (words: Words) => string>> = {
   'quilt-too-large': ({ name, want }) =>
     `${name} makes a quilt larger than can be planned: ask for ${want}.`,
   'after-unlikely': ({ name, got, want }) =>
-    `${name} is ${got}, which is hard to believe: ${want} is the most to be expected; measure again.`,
+    `${name} is ${got}, which is hard to believe: it should come to ${want}; measure again.`,
   'wish-unclear': () => 'The wish names no size: say one as 40 by 50 inches, or queen.',
   'mixed-currencies': ({ name, got, want }) =>
     `${name} is ${got}, but other money is in ${want}: give all of it in one currency.`,

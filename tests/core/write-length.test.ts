@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readLength } from '#core/read-length.ts';
-import { writeEighths, writeGap, writeLength } from '#core/write-length.ts';
+import { writeEighths, writeExact, writeGap, writeLength } from '#core/write-length.ts';
 
 const EIGHTHS = Array.from({ length: 1601 }, (_, index) => index / 8);
 
@@ -89,5 +89,21 @@ describe('writeEighths', () => {
     const texts = EIGHTHS.map(writeEighths);
     expect(new Set(texts).size).toBe(1601);
     for (const text of texts) expect(text).toMatch(/^(\d+|(\d+ )?(1\/2|[13]\/4|[1357]\/8))$/);
+  });
+});
+
+describe('writeExact', () => {
+  test('writeExact keeps what is no eighth, so that nobody cuts 8 1/4 for 8.3', () => {
+    expect(writeExact(8.3 * 25.4, 'in')).toBe('8.3 in');
+    expect(writeExact((3 / 16) * 25.4, 'in')).toBe('0.19 in');
+    expect(writeExact(6.25, 'cm')).toBe('0.63 cm');
+    expect(writeExact(12.5, 'cm')).toBe('1.25 cm');
+  });
+
+  test('writeExact writes every eighth up to 200 in as writeLength does', () => {
+    for (let eighths = 1; eighths <= 1600; eighths += 1) {
+      const length = eighths * 3.175;
+      expect(writeExact(length, 'in')).toBe(writeLength(length, 'in'));
+    }
   });
 });

@@ -1,5 +1,5 @@
 import type { CautionCode, Stage, Step, Unit } from '../contract.ts';
-import { writeGap, writeLength } from '../write-length.ts';
+import { writeExact, writeGap, writeLength } from '../write-length.ts';
 
 /** The figures that the steps name; lengths in millimetres. */
 export interface WorkFacts {
@@ -48,7 +48,7 @@ function step(
 }
 
 function prepare({ prewashed, pieces, layers, cut, unit }: WorkFacts): readonly Step[] {
-  const side = writeLength(cut, unit);
+  const side = writeExact(cut, unit);
   return [
     prewashed
       ? step('prewash', 'prepare', {
@@ -108,7 +108,7 @@ function makeBlocks(facts: WorkFacts): readonly Step[] {
     step('snip', 'snip', {
       do: `Snip all four sides of every block: ${snips} snips`,
       count: snips,
-      detail: `${writeLength(facts.snipDepth, unit)} deep, ${writeLength(facts.snipPitch, unit)} apart, ${writeGap(facts.clearance, unit)} short of the seam to come. Snipping before joining is easier; after joining is the tradition.`,
+      detail: `${writeExact(facts.snipDepth, unit)} deep, ${writeExact(facts.snipPitch, unit)} apart, ${writeGap(facts.clearance, unit)} short of the seam to come. Snipping before joining is easier; after joining is the tradition.`,
       cautions: ['repetitive-snipping', 'snip-near-seam'],
     }),
   ];
@@ -117,7 +117,7 @@ function makeBlocks(facts: WorkFacts): readonly Step[] {
 function joinBlocks(facts: WorkFacts): readonly Step[] {
   const { columns, rows, unit, within } = facts;
   const joins = rows * (columns - 1);
-  const seam = writeLength(facts.seam, unit);
+  const seam = writeExact(facts.seam, unit);
   const middle =
     columns % 2 === 0
       ? `between blocks ${columns / 2} and ${columns / 2 + 1}`
@@ -146,7 +146,7 @@ function finish({ borderPasses, seam, unit, wet }: WorkFacts): readonly Step[] {
     step('border', 'border', {
       do: 'Stitch round the whole quilt',
       count: borderPasses,
-      detail: `${writeLength(seam, unit)} inside the edge, ${borderPasses === 1 ? 'once' : `${borderPasses} times`}. Then snip any edge that is still whole.`,
+      detail: `${writeExact(seam, unit)} inside the edge, ${borderPasses === 1 ? 'once' : `${borderPasses} times`}. Then snip any edge that is still whole.`,
       cautions: ['snip-near-seam'],
     }),
     step('trim', 'wash', {

@@ -60,7 +60,7 @@ describe('orderWork', () => {
 
   test('orderWork says its figures in the unit of the request', () => {
     expect(find('cut')?.do).toBe('Cut 102 squares of 8 1/2 in');
-    expect(find('cut', { unit: 'cm' })?.do).toBe('Cut 102 squares of 21.6 cm');
+    expect(find('cut', { unit: 'cm' })?.do).toBe('Cut 102 squares of 21.59 cm');
     expect(find('snip')?.detail).toContain('1/2 in deep, 1/4 in apart, 1/2 in short of the seam');
     expect(find('join-rows')?.detail).toContain('within 1/2 in about 88 times in 100');
     expect(find('wash')?.detail).toContain('3.4 lb');

@@ -76,8 +76,8 @@ describe('readExamples', () => {
   });
 
   test('readExample keeps statements apart from what they lead to', () => {
-    expect(readExample('const b = 1; b + 1 // => 2').claims).toEqual([
-      { setup: 'const b = 1; ', expression: 'b + 1', expected: '2' },
+    expect(readExample('\nconst b = 1; b + 1 // => 2').claims).toEqual([
+      { setup: '\nconst b = 1; ', expression: 'b + 1', expected: '2' },
     ]);
     expect(readExample('const b = 1;\nsum(\n  b,\n) // => 1').claims).toEqual([
       { setup: 'const b = 1;\n', expression: 'sum(\n  b,\n)', expected: '1' },

@@ -31,7 +31,7 @@ export function readExample(text: string): Example {
     const [code = '', expected] = line.split(/\s*\/\/ => ?/);
     open += `${code}\n`;
     if (expected !== undefined) {
-      const lead = /^const [^;]*; /.exec(open)?.[0] ?? '';
+      const lead = /^\s*(?:const [^;]*; )+/.exec(open)?.[0] ?? '';
       setup += lead;
       open = open.slice(lead.length);
       claims.push({ setup, expression: open.trim().replace(/;$/, ''), expected });

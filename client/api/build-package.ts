@@ -1,0 +1,115 @@
+import { execFile } from 'node:child_process';
+import { globSync } from 'node:fs';
+import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { dirname, join, relative } from 'node:path/posix';
+import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
+import { build } from 'esbuild';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+/** What each entry of the package gives out, and from which source. */
+const ENTRIES: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
+  client: {
+    'client/api/make-client.ts': ['makeClient', 'type Calls', 'type Client', 'type ClientOptions'],
+    'client/api/problem-error.ts': [
+      ...['ProblemError', 'UnreachableError', 'type Problem', 'type ToldFault'],
+    ],
+    'client/api/write-address.ts': ['writeAddress'],
+    'api/core/contract.ts': ['type *'],
+  },
+  core: {
+    'api/core/plan.ts': ['planQuilt'],
+    'api/core/yardage.ts': ['planYardage'],
+    'api/core/wash.ts': ['predictWash'],
+    'api/core/wish/resolve-plan.ts': ['resolvePlan'],
+    'api/core/wish/resolve-yardage.ts': ['resolveYardage'],
+    'api/core/wish/resolve-wash.ts': ['resolveWash'],
+    'api/core/wish/read-wish.ts': ['readWish'],
+    'api/core/read-length.ts': ['readLength'],
+    'api/core/write-length.ts': ['writeLength'],
+    'api/core/engine.ts': ['ENGINE'],
+    'api/core/limits.ts': ['LENGTH_LIMITS', 'NUMBER_LIMITS', 'SIZE_LIMITS'],
+    'api/core/outcome.ts': ['type Fault', 'type Outcome', 'type Path'],
+    'api/core/faults.ts': ['type FaultCode'],
+    'api/core/wish/reading.ts': ['type Resolved'],
+    'api/core/contract.ts': ['type *'],
+  },
+};
+
+/**
+ * Makes what is published: for each entry one script and its types, with nothing left to load.
+ *
+ * @param out folder to fill, from the folder of the project
+ */
+export async function buildPackage(out: string): Promise<void> {
+  await rm(join(root, out), { recursive: true, force: true });
+  await writeTypes(out);
+  await Promise.all(Object.keys(ENTRIES).map((entry) => buildEntry(entry, out)));
+}
+
+async function buildEntry(entry: string, out: string): Promise<void> {
+  await build({
+    stdin: {
+      contents: writeEntry(entry, (source) => `./${source}`),
+      resolveDir: root,
+      loader: 'ts',
+    },
+    outfile: join(root, out, `${entry}.js`),
+    bundle: true,
+    charset: 'utf8',
+    format: 'esm',
+    target: 'es2022',
+    platform: 'neutral',
+  });
+  const types = writeEntry(entry, (source) => `./types/${source.replace(/\.ts$/, '.js')}`);
+  await writeFile(join(root, out, `${entry}.d.ts`), types);
+}
+
+function writeEntry(entry: string, locate: (source: string) => string): string {
+  return Object.entries(ENTRIES[entry] ?? {})
+    .map(([source, names]) =>
+      names[0] === 'type *'
+        ? `export type * from '${locate(source)}';\n`
+        : `export { ${names.join(', ')} } from '${locate(source)}';\n`,
+    )
+    .join('');
+}
+
+/** Types of all that the entries reach, each import turned from the source's name into that of its types. */
+async function writeTypes(out: string): Promise<void> {
+  const sources = [...new Set(Object.values(ENTRIES).flatMap((entry) => Object.keys(entry)))];
+  const project = join(root, out, 'tsconfig.json');
+  const types = join(root, out, 'types');
+  const settings = {
+    extends: join(root, 'tsconfig.json'),
+    compilerOptions: {
+      ...{ declaration: true, emitDeclarationOnly: true, noEmit: false },
+      ...{ outDir: types, rootDir: root, stripInternal: true },
+    },
+    include: [],
+    files: sources.map((source) => join(root, source)),
+  };
+  await mkdir(dirname(project), { recursive: true });
+  await writeFile(project, JSON.stringify(settings));
+  const compiler = join(root, 'node_modules', 'typescript', 'bin', 'tsc');
+  await promisify(execFile)(process.execPath, [compiler, '--project', project], { cwd: root });
+  await rm(project);
+  const written = globSync('**/*.d.ts', { cwd: types });
+  await Promise.all(written.map((file) => renameImports(types, file.replaceAll('\\', '/'))));
+}
+
+async function renameImports(types: string, file: string): Promise<void> {
+  const text = await readFile(join(types, file), 'utf8');
+  const renamed = text.replace(/'((?:#core|\.{1,2})\/[^']+)\.ts'/g, (_, path: string) => {
+    if (!path.startsWith('#core/')) return `'${path}.js'`;
+    const away = relative(dirname(file), path.replace('#core/', 'api/core/'));
+    return `'${away.startsWith('.') ? away : `./${away}`}.js'`;
+  });
+  await writeFile(
+    join(types, file),
+    renamed.replace(/"((?:#core|\.{1,2})\/[^"]+)\.ts"/g, '"$1.js"'),
+  );
+}
+
+if (import.meta.main) await buildPackage('.build/package');

@@ -36,9 +36,3 @@ export const list = <Item extends v.GenericSchema>(item: Item, { least, most }: 
     v.check((items) => items.length >= least, `too-short ${least}`),
     v.check((items) => items.length <= most, `too-long ${most}`),
   );
-
-/** An object whose fields are all of one kind. */
-export const alike = <Schema extends v.GenericSchema, const Key extends string>(
-  schema: Schema,
-  ...keys: Key[]
-) => v.object(Object.fromEntries(keys.map((key) => [key, schema])) as Record<Key, Schema>);

@@ -36,6 +36,7 @@ export const REQUEST_KEYS = [
   'block',
   'cuts',
   'layers',
+  'swatches',
   'grain',
   'washes',
   'spare',

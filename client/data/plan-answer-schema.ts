@@ -1,16 +1,16 @@
 import * as v from 'valibot';
 import type { PlanAnswer } from '#core/contract.ts';
-import { SIZE_LIMITS } from '#core/limits.ts';
-import { alike, list, within } from './bounded.ts';
+import { alike } from './alike.ts';
 import { FABRIC_NAMES } from './names.ts';
 import type { Frozen } from './same-shape.ts';
 
 /** Every number has its bounds, since JSON can write one that reads as infinite. */
-const number = within({ least: -1e9, most: 1e9 });
+const number = v.pipe(
+  v.number(),
+  v.check((value) => Number.isFinite(value)),
+);
 const text = v.string();
 const source = v.exactOptional(text);
-const many = <Item extends v.GenericSchema>(item: Item) =>
-  list(item, { least: 0, most: SIZE_LIMITS.blocks });
 const pair = alike(number, 'width', 'height');
 const yards = v.picklist(['yd', 'm']);
 const role = v.picklist(['top', 'middle', 'backing']);
@@ -32,12 +32,12 @@ export const planAnswerSchema = v.object({
   input: v.object({
     unit: v.picklist(['in', 'cm']),
     target,
-    layers: many(v.object({ role, width: number, prints: many(print) })),
+    layers: v.array(v.object({ role, width: number, prints: v.array(print) })),
     grain: text,
     tolerance: alike(number, 'ease'),
   }),
-  assumptions: many(v.object({ path: text, value: v.unknown(), why: text, source })),
-  cautions: many(v.object({ severity: v.picklist(['note', 'care', 'danger']), text, source })),
+  assumptions: v.array(v.object({ path: text, value: v.unknown(), why: text, source })),
+  cautions: v.array(v.object({ severity: v.picklist(['note', 'care', 'danger']), text, source })),
   links: alike(text, 'page'),
   grid: alike(number, 'columns', 'rows'),
   block: alike(number, 'cut', 'seam', 'snipDepth', 'snipPitch'),
@@ -48,7 +48,7 @@ export const planAnswerSchema = v.object({
   }),
   wish: pair,
   fit: pair,
-  options: many(
+  options: v.array(
     v.object({
       cut: number,
       columns: number,
@@ -59,7 +59,7 @@ export const planAnswerSchema = v.object({
       chosen: v.boolean(),
     }),
   ),
-  fabrics: many(
+  fabrics: v.array(
     v.object({
       role,
       fabric: v.picklist(FABRIC_NAMES),
@@ -79,9 +79,9 @@ export const planAnswerSchema = v.object({
   }),
   mismatch: alike(number, 'within', 'withinFromOneEnd'),
   time: alike(number, 'snip', 'total'),
-  steps: many(alike(text, 'id', 'do', 'detail')),
-  layout: v.object({ cells: many(text) }),
-  why: v.exactOptional(many(why)),
+  steps: v.array(alike(text, 'id', 'do', 'detail')),
+  layout: v.object({ cells: v.array(text) }),
+  why: v.exactOptional(v.array(why)),
 });
 
 /** A plan as the page knows it: no view can read what was not checked. */

@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import type { PlanRequest } from '#core/contract.ts';
 import { NUMBER_LIMITS, SIZE_LIMITS } from '#core/limits.ts';
-import { alike, line, list, whole, within } from './bounded.ts';
+import { alike } from './alike.ts';
+import { line, list, whole, within } from './bounded.ts';
 import { FABRIC_NAMES, SIZE_NAMES } from './names.ts';
 import type { SameShape } from './same-shape.ts';
 

@@ -1,7 +1,6 @@
 import * as v from 'valibot';
 import type { FaultCode } from '#core/faults.ts';
 import type { Fault } from '#core/outcome.ts';
-import { line } from './bounded.ts';
 import type { Draft } from './draft.ts';
 import { REQUEST_KEYS } from './names.ts';
 
@@ -19,7 +18,11 @@ const fieldSchema = v.object({
     v.string(),
     v.check((path) => REQUEST_KEYS.some((key) => key === path.split('.')[0]), 'unknown-key'),
   ),
-  value: line(LONGEST),
+  value: v.pipe(
+    v.string(),
+    v.check((value) => value !== '', 'empty'),
+    v.check((value) => value.length <= LONGEST, `too-long ${LONGEST}`),
+  ),
 });
 
 /**

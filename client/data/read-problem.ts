@@ -1,17 +1,15 @@
 import * as v from 'valibot';
 import type { FaultCode } from '#core/faults.ts';
 import type { Fault } from '#core/outcome.ts';
-import { list } from './bounded.ts';
 
 const problemSchema = v.object({
-  errors: list(
+  errors: v.array(
     v.object({
       code: v.string(),
       pointer: v.exactOptional(v.string()),
       expected: v.exactOptional(v.unknown()),
       received: v.exactOptional(v.unknown()),
     }),
-    { least: 1, most: 500 },
   ),
 });
 
@@ -27,7 +25,7 @@ const problemSchema = v.object({
  * readProblem('no') // => undefined
  */
 export function readProblem(body: unknown): readonly Fault[] | undefined {
-  if (!v.is(problemSchema, body)) return undefined;
+  if (!v.is(problemSchema, body) || body.errors.length === 0) return undefined;
   return body.errors.map(({ code, pointer = '', expected, received }) => ({
     code: code as FaultCode,
     path: readPointer(pointer),

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { describeField, type FieldFrame, fieldView } from './field-view.ts';
+import { type FieldFrame, fieldView } from './field-view.ts';
 
 /** Many choices of which one is taken. */
 export interface ChoiceList<Value extends string> extends FieldFrame {
@@ -10,14 +10,18 @@ export interface ChoiceList<Value extends string> extends FieldFrame {
 
 /** The browser's own list to choose from, with its label and its fault. */
 export function choiceList<Value extends string>(field: ChoiceList<Value>): TemplateResult {
-  const { invalid, by } = describeField(field);
   const choose = ({ target }: Event) => {
     const chosen = field.choices[(target as HTMLSelectElement).selectedIndex];
     if (chosen !== undefined) field.onChoose(chosen[0]);
   };
   return fieldView(
     field,
-    html`<select id=${field.id} aria-invalid=${invalid} aria-describedby=${by} @change=${choose}>
+    ({ id, invalid, by }) => html`<select
+      id=${id}
+      aria-invalid=${invalid}
+      aria-describedby=${by}
+      @change=${choose}
+    >
       ${field.choices.map(
         ([value, label]) => html`<option .selected=${value === field.chosen}>${label}</option>`,
       )}

@@ -2,27 +2,29 @@ import { html, nothing, type TemplateResult } from 'lit';
 
 /** A label, a control and what is wrong with it, tied together for those who hear the page. */
 export interface FieldFrame {
-  /** Its own within the element; the control has it as `id`. */
+  /** Its own within the element. */
   readonly id: string;
   readonly label: string;
   /** What is wrong with it and what would make it right. */
   readonly fault?: string | undefined;
 }
 
-/** Frames a control: the label above, its fault below with the id that `describeField` names. */
+/** What the control has to say of itself; a text that is not there describes nothing. */
+export interface FieldTies {
+  readonly id: string;
+  readonly invalid: 'true' | typeof nothing;
+  /** Ids of the unit and of the fault. */
+  readonly by: string;
+}
+
+/** Frames a control: its label above, its fault below. */
 export function fieldView(
   { id, label, fault }: FieldFrame,
-  control: TemplateResult,
+  control: (ties: FieldTies) => TemplateResult,
 ): TemplateResult {
   return html`<div class="field">
     <label for=${id}>${label}</label>
-    ${control}
-    ${fault === undefined ? nothing : html`<p class="fault" id="${id}-fault">${fault}</p>`}
+    ${control({ id, invalid: fault ? 'true' : nothing, by: `${id}-unit ${id}-fault` })}
+    ${fault && html`<p class="fault" id="${id}-fault">${fault}</p>`}
   </div>`;
-}
-
-/** What a control says of itself: whether it is at fault, and the ids of the texts that describe it. */
-export function describeField({ id, fault }: FieldFrame, unit?: string) {
-  const ids = [unit && `${id}-unit`, fault && `${id}-fault`].filter((name) => name);
-  return { invalid: fault ? 'true' : nothing, by: ids.join(' ') || nothing };
 }

@@ -1,5 +1,5 @@
-import { html, nothing, type TemplateResult } from 'lit';
-import { describeField, type FieldFrame, fieldView } from './field-view.ts';
+import { html, type TemplateResult } from 'lit';
+import { type FieldFrame, fieldView } from './field-view.ts';
 import { fractionChips } from './fraction-chips.ts';
 import { setFraction } from './set-fraction.ts';
 
@@ -21,11 +21,10 @@ export interface NumberField extends FieldFrame {
  * chips offer the eighths that such a keyboard lacks.
  */
 export function numberField(field: NumberField): TemplateResult {
-  const { id, unit, value, placeholder = '', onInput } = field;
-  const { invalid, by } = describeField(field, unit);
+  const { unit, value, placeholder = '', onInput, fractions } = field;
   return fieldView(
     field,
-    html`<span class="entry">
+    ({ id, invalid, by }) => html`<span class="entry">
         <input
           id=${id}
           type="text"
@@ -39,12 +38,6 @@ export function numberField(field: NumberField): TemplateResult {
         />
         ${unit && html`<small class="unit" id="${id}-unit">${unit}</small>`}
       </span>
-      ${
-        field.fractions
-          ? fractionChips(field.fractions, (sign) =>
-              onInput(setFraction(value || placeholder, sign)),
-            )
-          : nothing
-      }`,
+      ${fractions && fractionChips(fractions, (sign) => onInput(setFraction(value || placeholder, sign)))}`,
   );
 }

@@ -2,18 +2,12 @@ import { LitElement, type TemplateResult } from 'lit';
 import type { PlanRequest, Unit } from '#core/contract.ts';
 import { type Draft, writeQuery } from '../../data/draft.ts';
 import { type LoadedPlan, loadPlan, type PlanSource } from '../../data/load-plan.ts';
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
 import { readHostInput } from '../../data/read-host-input.ts';
 import { keepTicks, readTicks } from '../../data/tick-store.ts';
 import { chooseText } from '../../text/text.ts';
 import type { PlanActions } from './plan-context.ts';
-import {
-  chooseOption,
-  completeDraft,
-  dropFaulty,
-  editDraft,
-  type PlanState,
-} from './plan-state.ts';
+import { chooseGrid, completeDraft, dropFaulty, editDraft, type PlanState } from './plan-state.ts';
 import { planStyles } from './plan-styles.ts';
 import { planView } from './plan-view.ts';
 import { type Called, switchUnit } from './switch-unit.ts';
@@ -87,6 +81,8 @@ export class PlanElement extends LitElement {
   #rest: ReturnType<typeof setTimeout> | undefined;
   /** The place last typed into: one entry in the history for one field, not for each figure of it. */
   #typedAt = '';
+  /** Another plan that was chosen. Its cut alone keeps the wish; where that leads elsewhere, its grid is needed too. */
+  #wanted: ShownOption | undefined;
   /** What the next plan does to the history of the page. */
   #history: 'leave' | 'push' | 'replace' = 'leave';
 
@@ -97,17 +93,7 @@ export class PlanElement extends LitElement {
     this.address = false;
     this.remember = false;
     this.embedded = false;
-    this.state = {
-      draft: {},
-      wishText: '',
-      faults: [],
-      hostFaults: [],
-      from: 'service',
-      isBusy: true,
-      isUnreachable: false,
-      shown: 'washed',
-      done: [],
-    };
+    this.state = FIRST_STATE;
   }
 
   override connectedCallback(): void {
@@ -172,8 +158,8 @@ export class PlanElement extends LitElement {
     measureIn: (unit) => this.#decide(this.#sayIn(unit)),
     show: (shown) => this.#set({ shown }),
     choose: (option) => {
-      const { options = [] } = this.state.answer ?? {};
-      this.#decide(chooseOption(this.state.draft, option, options));
+      this.#wanted = option;
+      this.#decide(editDraft(this.state.draft, 'block.cut', `${option.cut}`));
     },
     tick: (step) => this.#tick(step),
     retry: () => void this.#ask(),
@@ -234,15 +220,18 @@ export class PlanElement extends LitElement {
     this.#asking.abort();
     this.#asking = new AbortController();
     const { draft } = this.state;
-    const blank = Object.keys(draft).filter((path) => draft[path as keyof Draft] === '');
-    if (blank.length > 0) {
-      const faults = blank.map((path) => ({ code: 'empty', path: path.split('.') }) as const);
-      return this.#set({ faults, isBusy: false });
-    }
+    const blank = findBlank(draft);
+    if (blank.length > 0) return this.#set({ faults: blank, isBusy: false });
     this.#set({ isBusy: true });
     const { signal } = this.#asking;
     const loaded = await loadPlan(writeQuery(draft), this.#source, signal).catch(() => undefined);
     if (loaded === undefined) return;
+    const wanted = this.#wanted;
+    this.#wanted = undefined;
+    if (wanted !== undefined && loaded.kind === 'plan' && !isSameGrid(wanted, loaded.answer)) {
+      this.#set({ draft: chooseGrid(draft, wanted) });
+      return this.#ask();
+    }
     if (!isHost || loaded.kind !== 'faults') return this.#take(loaded);
     const hostFaults = [...this.state.hostFaults, ...loaded.faults];
     this.#set({ draft: completeDraft(dropFaulty(draft, loaded.faults)), hostFaults });

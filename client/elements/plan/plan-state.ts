@@ -23,6 +23,19 @@ export interface PlanState {
   readonly done: readonly string[];
 }
 
+/** Before anything was asked. */
+export const FIRST_STATE: PlanState = {
+  draft: {},
+  wishText: '',
+  faults: [],
+  hostFaults: [],
+  from: 'service',
+  isBusy: true,
+  isUnreachable: false,
+  shown: 'washed',
+  done: [],
+};
+
 /** How the size is given. */
 export type TargetKind = 'own' | 'bed' | 'grid' | SizeName;
 
@@ -98,22 +111,37 @@ export function chooseKind(draft: Draft, kind: TargetKind, answer?: ShownPlan): 
 }
 
 /**
- * Takes another plan: its cut size says it all while no better fit has the same, else its grid is needed too.
+ * Takes another plan by its blocks and their cut, whatever the wish was.
+ *
+ * @example
+ * chooseGrid({ 'target.size': 'lap' }, { columns: 5, rows: 6, cut: 8.5 }) // => { 'block.cut': '8.5', 'target.columns': '5', 'target.rows': '6' }
  */
-export function chooseOption(
+export function chooseGrid(
   draft: Draft,
-  option: ShownOption,
-  options: readonly ShownOption[],
+  { cut, columns, rows }: Pick<ShownOption, 'cut' | 'columns' | 'rows'>,
 ): Draft {
-  const cut = editDraft(draft, 'block.cut', `${option.cut}`);
-  const isFirst = options.find((other) => other.cut === option.cut) === option;
-  if (isFirst && findKind(draft) !== 'grid') return cut;
-  const { columns, rows } = option;
   return {
-    ...editDraft(cut, 'target'),
+    ...editDraft(editDraft(draft, 'block.cut', `${cut}`), 'target'),
     'target.columns': `${columns}`,
     'target.rows': `${rows}`,
   };
+}
+
+/** Whether a plan has the blocks that an option promised. */
+export function isSameGrid({ columns, rows }: ShownOption, { grid }: ShownPlan): boolean {
+  return grid.columns === columns && grid.rows === rows;
+}
+
+/**
+ * The places of a draft that were left empty and may not be.
+ *
+ * @example
+ * findBlank({ 'target.width': '', 'target.height': '50' }) // => [{ code: 'empty', path: ['target', 'width'] }]
+ */
+export function findBlank(draft: Draft): readonly Fault[] {
+  return Object.entries(draft)
+    .filter(([, value]) => value === '')
+    .map(([path]) => ({ code: 'empty', path: path.split('.') }));
 }
 
 /** Places that have a field of their own, which says what is wrong there. */

@@ -3,7 +3,7 @@ import type { Region } from '#core/contract.ts';
 import { SIZE_NAMES } from '../../data/names.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
 import { choiceList } from '../../fields/choice-list.ts';
-import { describeField, fieldView } from '../../fields/field-view.ts';
+import { fieldView } from '../../fields/field-view.ts';
 import { type PlanContext, sayFault, sayFaultAt } from './plan-context.ts';
 import { type Entry, entryField } from './plan-fields.ts';
 import { chooseKind, editDraft, findKind, type TargetKind } from './plan-state.ts';
@@ -30,14 +30,11 @@ export function wishView(context: PlanContext): TemplateResult {
 
 function wordsView(context: PlanContext): TemplateResult {
   const { state, text, act } = context;
-  const fault = sayFault(context, state.wishFault);
-  const frame = { id: 'words', label: text.wish.label, fault };
-  const { invalid, by } = describeField(frame);
   return fieldView(
-    frame,
-    html`<span class="say">
+    { id: 'words', label: text.wish.label, fault: sayFault(context, state.wishFault) },
+    ({ id, invalid, by }) => html`<span class="say">
       <input
-        id="words"
+        id=${id}
         type="text"
         enterkeyhint="go"
         maxlength="300"

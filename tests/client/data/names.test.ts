@@ -1,0 +1,19 @@
+import { describe, expect, test } from 'vitest';
+import { FABRICS } from '#core/tables/fabrics.ts';
+import { SIZES } from '#core/tables/sizes.ts';
+import { FABRIC_NAMES, REQUEST_KEYS, SIZE_NAMES } from '../../../client/data/names.ts';
+import { planRequestSchema } from '../../../client/data/plan-request-schema.ts';
+
+describe('names', () => {
+  test('FABRIC_NAMES are those of the table of the core', () => {
+    expect(FABRIC_NAMES.toSorted()).toEqual(FABRICS.map(({ name }) => name).toSorted());
+  });
+
+  test('SIZE_NAMES are those of the table of the core', () => {
+    expect(SIZE_NAMES.toSorted()).toEqual([...new Set(SIZES.map(({ name }) => name))].toSorted());
+  });
+
+  test('REQUEST_KEYS are those of a request', () => {
+    expect(REQUEST_KEYS).toEqual(Object.keys(planRequestSchema.entries));
+  });
+});

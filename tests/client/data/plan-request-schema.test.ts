@@ -1,0 +1,34 @@
+import { readFileSync } from 'node:fs';
+import * as v from 'valibot';
+import { describe, expect, test } from 'vitest';
+import { NUMBER_LIMITS } from '#core/limits.ts';
+import { planRequestSchema } from '../../../client/data/plan-request-schema.ts';
+
+const is = (rest: object) => v.is(planRequestSchema, { target: { size: 'lap' }, ...rest });
+
+describe('planRequestSchema', () => {
+  test.each([
+    ['washes', NUMBER_LIMITS.washes, 1],
+    ['spare', NUMBER_LIMITS.spare, 0.1],
+  ] as const)(
+    'planRequestSchema takes %s within its limits and not beyond',
+    (name, { least, most }, step) => {
+      expect(is({ [name]: least })).toBe(true);
+      expect(is({ [name]: most })).toBe(true);
+      expect(is({ [name]: least - step })).toBe(false);
+      expect(is({ [name]: most + step })).toBe(false);
+    },
+  );
+
+  test('planRequestSchema leaves out what is left out', () => {
+    const { output } = v.safeParse(planRequestSchema, { target: { size: 'lap' } });
+    expect(output).toEqual({ target: { size: 'lap' } });
+  });
+
+  test('planRequestSchema is bound to the contract by a line that compiles only while they are one shape', () => {
+    const source = readFileSync('client/data/plan-request-schema.ts', 'utf8');
+    expect(source).toMatch(
+      /SameShape<v\.InferOutput<typeof planRequestSchema>, PlanRequest> =\s+true;/,
+    );
+  });
+});

@@ -1,0 +1,136 @@
+import { describe, expect, test } from 'vitest';
+import { type Draft, writeQuery } from '../../../../client/data/draft.ts';
+import { computePlan } from '../../../../client/data/on-device.ts';
+import {
+  chooseGrid,
+  chooseKind,
+  completeDraft,
+  dropFaulty,
+  editDraft,
+  findKind,
+  listOtherFaults,
+} from '../../../../client/elements/plan/plan-state.ts';
+import { planThrow } from '../../../support/plan-throw.ts';
+
+const plan = (draft: Draft) => {
+  const outcome = computePlan(writeQuery(draft));
+  if (!outcome.ok) throw new Error(JSON.stringify(outcome.faults));
+  return outcome.value;
+};
+
+describe('completeDraft', () => {
+  test('completeDraft({}) plans the same as a throw with nothing else said', () => {
+    expect(plan(completeDraft({}))).toEqual(planThrow());
+  });
+
+  test('completeDraft leaves a target and layers that are there alone', () => {
+    const draft: Draft = { 'target.columns': '4', 'target.rows': '5', 'layers.0.role': 'backing' };
+    expect(completeDraft(draft)).toEqual(draft);
+  });
+});
+
+describe('editDraft', () => {
+  test('editDraft(draft, path) without a value takes the place out', () => {
+    expect(editDraft({ unit: 'cm', grain: 'aligned' }, 'grain')).toEqual({ unit: 'cm' });
+  });
+
+  test('editDraft takes out what lay under the place, and nothing that only begins alike', () => {
+    const draft: Draft = {
+      'layers.1.prints.0.id': 'A',
+      'layers.1.prints': '2',
+      'layers.1.role': 'top',
+    };
+    expect(editDraft(draft, 'layers.1.prints', '3')).toEqual({
+      'layers.1.prints': '3',
+      'layers.1.role': 'top',
+    });
+  });
+
+  test('editDraft changes no draft that it was given', () => {
+    const draft: Draft = Object.freeze({ unit: 'in' as const });
+    expect(editDraft(draft, 'unit', 'cm')).toEqual({ unit: 'cm' });
+  });
+});
+
+describe('dropFaulty', () => {
+  const draft: Draft = {
+    'target.size': 'lap',
+    'block.seam': 'wide',
+    'block.cut': '8',
+    washes: '999',
+  };
+
+  test('dropFaulty takes out the places at fault and all under them', () => {
+    expect(dropFaulty(draft, [{ code: 'wrong-type', path: ['block'] }])).toEqual({
+      'target.size': 'lap',
+      washes: '999',
+    });
+  });
+
+  test('dropFaulty takes out everything where the fault is of the whole', () => {
+    expect(dropFaulty(draft, [{ code: 'malformed-query', path: [] }])).toEqual({});
+  });
+});
+
+describe('findKind and chooseKind', () => {
+  test.each(['own', 'bed', 'grid', 'queen', 'cot'] as const)(
+    'findKind(chooseKind(draft, %j)) is that kind, and it can be planned in both units',
+    (kind) => {
+      for (const unit of ['in', 'cm'] as const) {
+        // There is no queen among British sizes, but there is in both regions that a unit stands for.
+        const draft = chooseKind({ ...completeDraft({}), unit }, kind, planThrow({ unit }));
+        expect(findKind(draft)).toBe(kind);
+        expect(plan(draft).grid.blocks).toBeGreaterThan(0);
+      }
+    },
+  );
+
+  test('chooseKind(draft, "own", plan) starts from the size wished for', () => {
+    expect(chooseKind({ 'target.size': 'throw' }, 'own', planThrow())).toEqual({
+      'target.width': '50',
+      'target.height': '60',
+    });
+  });
+
+  test('chooseKind leaves all but the target as it was', () => {
+    expect(
+      chooseKind({ 'target.columns': '4', 'target.rows': '5', 'block.cut': '8' }, 'lap'),
+    ).toEqual({
+      'target.size': 'lap',
+      'block.cut': '8',
+    });
+  });
+});
+
+describe('chooseGrid', () => {
+  test('chooseGrid leads to the very plan that was shown, for every one of them', () => {
+    const draft = completeDraft({ 'target.width': '47', 'target.height': '61' });
+    const { options } = plan(draft);
+    expect(options.length).toBeGreaterThan(2);
+    for (const option of options) {
+      const { grid, block, size } = plan(chooseGrid(draft, option));
+      expect({ ...grid, cut: block.cut }).toMatchObject({
+        columns: option.columns,
+        rows: option.rows,
+        cut: option.cut,
+      });
+      expect(size.washed).toMatchObject(option.washed);
+    }
+  });
+});
+
+describe('listOtherFaults', () => {
+  test('listOtherFaults leaves out what a field says itself', () => {
+    const faults = [
+      { code: 'too-small', path: ['target', 'width'] },
+      { code: 'quilt-too-large', path: ['target'] },
+      { code: 'not-a-length', path: ['block', 'seam'] },
+      { code: 'too-large', path: ['washes'] },
+      { code: 'roll-too-narrow', path: ['layers', '1', 'width'] },
+    ] as const;
+    expect(listOtherFaults(faults).map(({ code }) => code)).toEqual([
+      'quilt-too-large',
+      'too-large',
+    ]);
+  });
+});

@@ -1086,3 +1086,93 @@ export interface BatchAnswer {
   /** One for each request, in the same order. */
   readonly answers: readonly (BatchSuccess | BatchFailure)[];
 }
+
+// ---------------------------------------------------------------- /v1/layout
+
+export type LayoutPattern = 'scattered' | 'checkerboard' | 'diagonal' | 'rings';
+
+export interface LayoutPrint {
+  readonly id: string;
+  /** Blocks of this print; where one print has it, all must. */
+  readonly count?: number;
+  /** Lightness, 0 dark to 100 light. */
+  readonly value?: number;
+  /** `#rrggbb`, for drawings. */
+  readonly color?: string;
+}
+
+/** A grid is written a string a row from the top, a letter a block: A the first print, `.` a free cell. */
+export interface LayoutRequest {
+  readonly columns: number;
+  readonly rows: number;
+  readonly prints: readonly LayoutPrint[];
+  readonly pattern?: LayoutPattern;
+  readonly touch?: Touch;
+  /** Blocks that must lie where they are; a grid without a free cell is only judged. */
+  readonly fixed?: readonly string[];
+  /** Another number, another layout of the same kind. */
+  readonly seed?: number;
+}
+
+export interface LayoutInput {
+  readonly columns: number;
+  readonly rows: number;
+  readonly prints: readonly (LayoutPrint & { readonly count: number })[];
+  readonly pattern: LayoutPattern;
+  readonly touch: Touch;
+  readonly fixed?: readonly string[];
+  readonly seed: number;
+}
+
+/** How one print lies, in blocks. */
+export interface PrintSpread {
+  readonly id: string;
+  readonly count: number;
+  /** The most by which any row has more or less than the print's fair share. */
+  readonly rows: number;
+  /** The same of columns. */
+  readonly columns: number;
+  /** From the middle of the print's blocks to the middle of the quilt; absent without blocks. */
+  readonly centre?: number;
+}
+
+/** Pairs of neighbours that both show one print, beside what chance would give. */
+export interface PrintJoins {
+  readonly id: string;
+  readonly observed: number;
+  /** Mean over all ways to lay the same blocks. */
+  readonly expected: number;
+  /** Over all ways to lay the same blocks. */
+  readonly variance: number;
+  /** Standard deviations from the mean; absent where nothing varies. */
+  readonly z?: number;
+}
+
+/** How like the values of neighbours are: above the expected they cluster, below it they mix. */
+export interface ValueMix {
+  /** Moran's I. */
+  readonly moran: number;
+  readonly expected: number;
+  /** Over all ways to lay the same blocks; absent with fewer than four. */
+  readonly variance?: number;
+  readonly z?: number;
+}
+
+export interface LayoutAnswer extends AnswerParts<LayoutInput> {
+  readonly cells: readonly string[];
+  /** Pairs of blocks of one print that share a side, and that meet at a corner only. */
+  readonly touching: { readonly sides: number; readonly corners: number };
+  /**
+   * Proven lower bound on the pairs that count under `touch`, with these counts and pins; pins left
+   * aside where the whole grid was given.
+   */
+  readonly fewest: number;
+  /** No layout touches less. */
+  readonly optimal: boolean;
+  readonly spread: readonly PrintSpread[];
+  /** Neighbours under `touch`. */
+  readonly joinCount: readonly PrintJoins[];
+  /** Only where every print that is laid has a value, and not all the same. */
+  readonly value?: ValueMix;
+  readonly seed: number;
+}

@@ -21,6 +21,7 @@ export const LENGTH_LIMITS = {
   squaring: { least: 0, most: 300 },
   lengthLeft: { least: 1, most: 500_000 },
   rollStep: { least: 5, most: 10_000 },
+  leastSold: { least: 5, most: 100_000 },
   pieceSide: { least: 5, most: 4000 },
   stitchLength: { least: 0.5, most: 8 },
   tail: { least: 0, most: 500 },

@@ -13,9 +13,6 @@ import {
   unitSchema,
 } from '../http/schemas/wire-schemas.ts';
 
-/** Kinds of piece that one fabric may have so far; the format has room for more. */
-const PIECE_KINDS = 1;
-
 const pieceSchema = z
   .strictObject({
     id: nameOf('Name of the piece'),
@@ -26,6 +23,31 @@ const pieceSchema = z
   })
   .meta({ description: 'Pieces of one size' });
 
+const price = (of: string) =>
+  counted('money', `Price of ${of}, whole minor units of the currency`).exactOptional();
+
+const rollOfferSchema = z
+  .strictObject({
+    kind: z.literal('roll').meta({ description: 'A length off the roll' }),
+    id: nameOf('Name of the offer'),
+    step: lengthOf("Sold in whole steps; the fabric's step unless told").exactOptional(),
+    least: lengthOf('The least that is sold; one step unless told').exactOptional(),
+    price: price('a yard or a metre'),
+  })
+  .meta({ description: 'Cloth off the roll' });
+
+const piecesOfferSchema = z
+  .strictObject({
+    kind: z.literal('pieces').meta({ description: 'Flat pieces, in packs' }),
+    id: nameOf('Name of the offer'),
+    width: lengthOf('Width of one piece'),
+    length: lengthOf('Length of one piece'),
+    count: counted('packCount', 'Pieces in one pack'),
+    most: counted('packs', 'Packs to be had; as many as are wanted unless told').exactOptional(),
+    price: price('a pack'),
+  })
+  .meta({ description: 'Fat quarters, pre-cut squares, remnants' });
+
 const fabricSchema = z
   .strictObject({
     id: nameOf('Name of the fabric'),
@@ -35,11 +57,17 @@ const fabricSchema = z
     squaring: lengthOf('Cut away to square the end').exactOptional(),
     step: lengthOf('The step that the shop sells by').exactOptional(),
     lengthLeft: lengthOf('What is left on the bolt').exactOptional(),
+    offers: z
+      .array(z.union([rollOfferSchema, piecesOfferSchema]))
+      .min(1)
+      .max(SIZE_LIMITS.offers)
+      .meta({ description: 'What it is sold as; off the roll alone unless told' })
+      .exactOptional(),
     pieces: z
       .array(pieceSchema)
       .min(1)
-      .max(PIECE_KINDS)
-      .meta({ description: 'What is cut from it: pieces of one size' }),
+      .max(SIZE_LIMITS.pieceKinds)
+      .meta({ description: 'What is cut from it' }),
   })
   .meta({ description: 'Cloth of one roll' });
 
@@ -51,7 +79,8 @@ true satisfies Same<z.infer<typeof yardageSchema>, YardageRequest>;
 
 export const yardage = bindEndpoint({
   path: '/v1/yardage',
-  summary: 'How much cloth to buy for pieces cut in strips across the roll.',
+  summary:
+    'The least cloth to buy for pieces cut in strips, off a roll or from what a shop offers.',
   schema: yardageSchema,
   resolve: resolveYardage,
   mediaType: 'application/json',

@@ -1,9 +1,10 @@
-import { countFitting } from '../block/count-whole.ts';
-import { usableWidth } from '../cloth/usable-width.ts';
 import type { RollFabric, RollPiece, YardageInput, YardageRequest } from '../contract.ts';
-import { roundTo, toMillimetres } from '../length.ts';
+import { roundTo } from '../length.ts';
+import { NUMBER_LIMITS } from '../limits.ts';
 import { fail, type Outcome, type Path, succeed } from '../outcome.ts';
 import { DEFAULTS } from '../tables/defaults.ts';
+import { checkFit } from './check-fit.ts';
+import { checkIds } from './check-ids.ts';
 import {
   isSound,
   keep,
@@ -14,13 +15,14 @@ import {
   startReading,
   writeQuery,
 } from './reading.ts';
+import { resolveOffers } from './resolve-offers.ts';
 
 type FabricInput = YardageInput['fabrics'][number];
 type PieceInput = FabricInput['pieces'][number];
 
 /**
- * Understands a wish for yardage: lengths, defaults, names, and whether every piece fits its roll.
- * Shape and ranges of plain numbers were checked before.
+ * Understands a wish for yardage: lengths, defaults, names, offers, and whether every piece fits what
+ * its fabric is sold as. Shape and ranges of plain numbers were checked before.
  *
  * @returns as `resolvePlan` does
  */
@@ -31,7 +33,8 @@ export function resolveYardage(request: YardageRequest): Outcome<Resolved<Yardag
   );
   checkIds(reading, request.fabrics, ['fabrics']);
   for (const [index, fabric] of fabrics.entries()) {
-    if (isSound(reading, ['fabrics', index])) checkFit(reading, fabric, index);
+    checkCount(reading, fabric, index);
+    if (isSound(reading, ['fabrics', index])) checkFit(reading, fabric, ['fabrics', index]);
   }
   if (reading.faults.length > 0) return fail(reading.faults);
   return succeed({
@@ -81,11 +84,14 @@ function resolveFabric(reading: Reading, fabric: RollFabric, path: Path): Fabric
             limit: 'lengthLeft',
           }),
         };
+  const offers = fabric.offers && {
+    offers: resolveOffers(reading, { offers: fabric.offers, step }, [...path, 'offers']),
+  };
   const pieces = fabric.pieces.map((piece, index) =>
     resolvePiece(reading, piece, [...path, 'pieces', index]),
   );
   checkIds(reading, fabric.pieces, [...path, 'pieces']);
-  return { id: fabric.id, width, selvage, prewash, squaring, step, ...left, pieces };
+  return { id: fabric.id, width, selvage, prewash, squaring, step, ...left, ...offers, pieces };
 }
 
 function resolvePrewash(reading: Reading, fabric: RollFabric, path: Path): FabricInput['prewash'] {
@@ -114,29 +120,11 @@ function resolvePiece(reading: Reading, piece: RollPiece, path: Path): PieceInpu
   return { id: piece.id, width, length, count: piece.count, directional };
 }
 
-function checkIds(reading: Reading, named: readonly { readonly id: string }[], path: Path): void {
-  for (const [index, { id }] of named.entries()) {
-    if (named.findIndex((other) => other.id === id) === index) continue;
-    reading.faults.push({ code: 'repeated-id', path: [...path, index, 'id'], received: id });
-  }
-}
-
-function checkFit(reading: Reading, fabric: FabricInput, index: number): void {
-  const mm = (value: number) => toMillimetres(value, reading.unit);
-  const usable = usableWidth({
-    width: mm(fabric.width),
-    selvage: mm(fabric.selvage),
-    prewash: { length: fabric.prewash.length / 100, width: fabric.prewash.width / 100 },
-  });
-  for (const [at, piece] of fabric.pieces.entries()) {
-    const sides = piece.directional ? [piece.width] : [piece.width, piece.length];
-    if (usable > 0 && sides.some((side) => countFitting(usable, mm(side)) > 0)) continue;
-    const room = roundTo(Math.max(0, usable) / mm(1), 4);
-    reading.faults.push({
-      code: 'roll-too-narrow',
-      path: ['fabrics', index, 'pieces', at, 'width'],
-      expected: `${Math.min(...sides)} ${reading.unit}`,
-      received: `${room} ${reading.unit}`,
-    });
-  }
+/** Pieces of all sizes together must be as few as those of one size may be. */
+function checkCount(reading: Reading, { pieces }: FabricInput, index: number): void {
+  const { most } = NUMBER_LIMITS.pieceCount;
+  const sum = pieces.reduce((total, piece) => total + piece.count, 0);
+  if (sum <= most) return;
+  const path = ['fabrics', index, 'pieces'];
+  reading.faults.push({ code: 'too-large', path, expected: `${most} pieces`, received: sum });
 }

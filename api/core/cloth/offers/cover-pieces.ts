@@ -15,6 +15,8 @@ export interface CoverPlan extends PurchasePlan {
   /** Proven: no purchase costs less. */
   readonly bound: number;
   readonly optimal: boolean;
+  /** Proven: no purchase needs a shorter length of strips off the roll, mm. */
+  readonly rollBound: number;
 }
 
 /** Counted, never timed. */
@@ -33,8 +35,8 @@ const LEFT_OUT = 1000;
  * every way to cut it, solved by `proveCover`; a roll alone by `cutLeast`.
  *
  * @param order every kind fits a roll or a sheet
- * @returns the cheapest plan found; where no purchase gives all, the one that leaves out least cloth,
- * with `bound` 0
+ * @returns the cheapest plan found; where no purchase gives all, the one that leaves out least cloth
+ * found, with `bound` 0 and a `cost` that means nothing
  */
 export function coverPieces(order: CoverOrder): CoverPlan {
   const fillings = order.sheets.map((sheet) => listFillings(order.kinds, sheet));
@@ -44,33 +46,28 @@ export function coverPieces(order: CoverOrder): CoverPlan {
   return plan ?? leaveOut(order, fillings);
 }
 
-/** The cheapest purchase off one roll and nothing else, where one gives all. */
-function cheapestRoll({ kinds, rolls, sheets }: CoverOrder): CoverPlan | undefined {
-  const plans = rolls.flatMap((roll, at): CoverPlan[] => {
-    const levels = listLevels(kinds, roll.usable);
-    if (!kinds.every((_, kind) => levels.some(({ widths }) => Number.isFinite(widths[kind]))))
-      return [];
-    const cut = cutLeast(kinds, roll.usable);
-    const steps = countSteps(roll, cut.length);
-    const cost = steps * roll.cost;
-    const bound = countSteps(roll, cut.bound) * roll.cost;
-    return [
-      {
-        roll: { at, steps, strips: cut.strips },
-        packs: sheets.map(() => 0),
-        sheets: [],
-        placed: kinds.map((kind) => kind.count),
-        cost,
-        bound,
-        optimal: cost <= bound,
-      },
-    ];
-  });
-  const [first, ...others] = plans;
-  if (first === undefined) return undefined;
-  const best = others.reduce((one, other) => (other.cost < one.cost - 1e-9 ? other : one), first);
-  const bound = Math.min(...plans.map((plan) => plan.bound));
-  return { ...best, bound, optimal: best.cost <= bound + 1e-9 };
+/** The cheapest purchase off one roll and nothing else, where that gives all. */
+function cheapestRoll({ kinds, usable, rolls, sheets }: CoverOrder): CoverPlan | undefined {
+  const levels = listLevels(kinds, usable);
+  const fits = (_: unknown, kind: number) =>
+    levels.some(({ widths }) => Number.isFinite(widths[kind]));
+  if (rolls.length === 0 || !kinds.every(fits)) return undefined;
+  const cut = cutLeast(kinds, usable);
+  const prices = rolls.map((roll) => countSteps(roll, cut.length) * roll.cost);
+  const cost = Math.min(...prices);
+  const at = prices.indexOf(cost);
+  const bound = Math.min(...rolls.map((roll) => countSteps(roll, cut.bound) * roll.cost));
+  const steps = rolls.map((roll) => countSteps(roll, cut.length))[at] ?? 0;
+  return {
+    roll: { at, steps, strips: cut.strips },
+    packs: sheets.map(() => 0),
+    sheets: [],
+    placed: kinds.map((kind) => kind.count),
+    rollBound: cut.bound,
+    cost,
+    bound,
+    optimal: cost <= bound + 1e-9,
+  };
 }
 
 /**
@@ -99,12 +96,12 @@ function mixOffers(
     bound = Math.min(bound, proof.bound);
     if (proof.found === undefined) continue;
     const plan = layOut(order, fillings, { cover, found: proof.found, at });
-    best = { ...plan, cost: proof.found.cost, bound: 0, optimal: false };
+    best = { ...plan, cost: proof.found.cost, bound: 0, optimal: false, rollBound: 0 };
   }
   if (best === undefined) return undefined;
   const isWhole = fillings.every(({ isComplete }) => isComplete);
   const proven = isWhole ? Math.min(bound, best.cost) : boundByArea(order);
-  return { ...best, bound: proven, optimal: best.cost <= proven + 2e-3 };
+  return { ...best, bound: proven, optimal: best.cost <= proven + 2e-3, rollBound: 0 };
 }
 
 /** The purchase that leaves out least cloth, where none gives all. */
@@ -129,7 +126,7 @@ function leaveOut(order: CoverOrder, fillings: readonly SheetFillings[]): CoverP
       : [];
   });
   const best = plans.reduce((one, other) => (other.cost < one.cost ? other : one));
-  return { ...best.plan, cost: 0, bound: 0, optimal: false };
+  return { ...best.plan, cost: best.cost, bound: 0, optimal: false, rollBound: 0 };
 }
 
 /** A purchase off one roll, or none, with strips of one kind to start from. */
@@ -141,8 +138,8 @@ function coverOf(order: CoverOrder, fillings: readonly SheetFillings[], at: numb
   }));
   const offer = order.rolls[at];
   if (offer === undefined) return { cover: { demand, sheets } satisfies Cover, patterns: [] };
-  const levels = listLevels(order.kinds, offer.usable);
-  const problem: StripProblem = { usable: offer.usable, levels, demand };
+  const levels = listLevels(order.kinds, order.usable);
+  const problem: StripProblem = { usable: order.usable, levels, demand };
   const patterns = levels.flatMap((_, level) =>
     demand.map((_, kind) => fillAlone(problem, level, kind)),
   );
@@ -153,10 +150,10 @@ function coverOf(order: CoverOrder, fillings: readonly SheetFillings[], at: numb
 }
 
 /** All cloth wanted, at the price of the cheapest cloth. */
-function boundByArea({ kinds, rolls, sheets }: CoverOrder): number {
+function boundByArea({ kinds, usable, rolls, sheets }: CoverOrder): number {
   const wanted = kinds.reduce((sum, { across, along, count }) => sum + across * along * count, 0);
   const rates = [
-    ...rolls.map(({ cost, usable, room }) => cost / (usable * room)),
+    ...rolls.map(({ cost, room }) => cost / (usable * room)),
     ...sheets.map(({ cost, width, length, count }) => cost / (width * length * count)),
   ];
   return wanted * Math.min(...rates);

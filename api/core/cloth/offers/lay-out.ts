@@ -97,7 +97,7 @@ function rollStrips(
   const strips = trimPlan(wanted, roll.problem.levels, chosen);
   const held = countOn(wanted, strips);
   if (wanted.some((kind, place) => kind.count > (held[place] ?? 0))) return strips;
-  const least = cutLeast(wanted, roll.offer.usable);
+  const least = cutLeast(wanted, roll.problem.usable);
   return least.length < heightOf(strips) - 1e-6 ? least.strips : strips;
 }
 

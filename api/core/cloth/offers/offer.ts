@@ -2,8 +2,6 @@ import type { PieceKind } from '../strips/list-levels.ts';
 
 /** Cloth off a roll, sold by the step; lengths in millimetres. */
 export interface RollOffer {
-  /** Width that can be cut. */
-  readonly usable: number;
   /** What one step gives for strips, after a prewash. */
   readonly room: number;
   /** Spent once, before the first strip. */
@@ -29,6 +27,8 @@ export interface SheetOffer {
 /** What is to be cut, and what it may be cut from: off one of the rolls at most. */
 export interface CoverOrder {
   readonly kinds: readonly PieceKind[];
+  /** Width of every roll that can be cut, mm. */
+  readonly usable: number;
   readonly rolls: readonly RollOffer[];
   readonly sheets: readonly SheetOffer[];
 }

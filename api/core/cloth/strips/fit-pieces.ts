@@ -1,4 +1,5 @@
 import { bestAlone, fillAlone } from './best-alone.ts';
+import type { Dictionary } from './dictionary.ts';
 import { listFew } from './list-few.ts';
 import { listLevels, type PieceKind, ROOM_SLACK } from './list-levels.ts';
 import { searchWhole } from './search-whole.ts';
@@ -24,44 +25,78 @@ export function fitPieces(
   kinds: readonly PieceKind[],
   cloth: { readonly usable: number; readonly room: number },
 ): readonly number[] {
-  const { usable, room } = cloth;
+  const places = kinds.flatMap((kind, at) => (kind.count > 0 ? [at] : []));
+  const wanted = kinds.filter((kind) => kind.count > 0);
+  if (wanted.length === 0 || cloth.room <= 0) return kinds.map(() => 0);
+  const placed = fitWanted(wanted, cloth);
+  return kinds.map((_, at) => placed[places.indexOf(at)] ?? 0);
+}
+
+function fitWanted(
+  kinds: readonly PieceKind[],
+  { usable, room }: { readonly usable: number; readonly room: number },
+): readonly number[] {
   const levels = listLevels(kinds, usable);
   const problem = { usable, levels, demand: kinds.map((kind) => kind.count) };
   const areas = kinds.map((kind) => (kind.across * kind.along) / 100);
   const alone = bestAlone(problem, areas, room);
-  const patterns = listCandidates(problem).filter(
-    ({ level }) => (levels[level]?.height ?? 0) <= room + ROOM_SLACK,
+  if (kinds.length === 1) return alone;
+  const heightOf = (pattern: Pattern) => levels[pattern.level]?.height ?? 0;
+  const patterns = listCandidates(problem).filter((one) => heightOf(one) <= room + ROOM_SLACK);
+  const choice: Choice = { kinds, areas, patterns, heights: patterns.map(heightOf), room };
+  const { times } = searchWhole(startChoice(choice), {
+    names: patterns.length,
+    sets: [],
+    target: leftOut(choice, alone),
+    step: 1e-3,
+    bound: 0,
+    budget: { steps: EFFORT.search },
+    measure: (found) =>
+      sumOver(choice.heights, found) <= room + ROOM_SLACK
+        ? leftOut(choice, countPlaced(choice, found))
+        : undefined,
+  });
+  return times === undefined ? alone : countPlaced(choice, times);
+}
+
+interface Choice {
+  readonly kinds: readonly PieceKind[];
+  readonly areas: readonly number[];
+  readonly patterns: readonly Pattern[];
+  readonly heights: readonly number[];
+  readonly room: number;
+}
+
+/** A programme: each piece lies in a strip or costs its area, and the strips fit the room. */
+function startChoice({ kinds, areas, patterns, heights, room }: Choice): Dictionary {
+  const strips = patterns.map(({ counts }, name) => ({
+    cost: 0,
+    gives: [...counts, -(heights[name] ?? 0)],
+  }));
+  const left = areas.map((cost, at) => ({
+    cost,
+    gives: kinds.map((_, kind) => (kind === at ? 1 : 0)),
+  }));
+  return startProgramme([...strips, ...left], [...kinds.map((kind) => kind.count), -room]);
+}
+
+function countPlaced({ kinds, patterns }: Choice, times: ArrayLike<number>): readonly number[] {
+  return kinds.map((kind, at) => {
+    const held = patterns.map(({ counts }) => counts[at] ?? 0);
+    return Math.min(kind.count, sumOver(held, times));
+  });
+}
+
+/** Area of the pieces that are not placed. */
+function leftOut({ kinds, areas }: Choice, placed: readonly number[]): number {
+  return kinds.reduce(
+    (sum, kind, at) => sum + (kind.count - (placed[at] ?? 0)) * (areas[at] ?? 0),
+    0,
   );
-  const columns = [
-    ...patterns.map(({ level, counts }) => ({
-      cost: 0,
-      gives: [...counts, -(levels[level]?.height ?? 0)],
-    })),
-    ...areas.map((cost, at) => ({ cost, gives: kinds.map((_, kind) => (kind === at ? 1 : 0)) })),
-  ];
-  const countPlaced = (times: ArrayLike<number>) =>
-    kinds.map((kind, at) => {
-      const held = patterns.reduce(
-        (sum, { counts }, name) => sum + (counts[at] ?? 0) * (times[name] ?? 0),
-        0,
-      );
-      return Math.min(kind.count, held);
-    });
-  const leftOut = (placed: readonly number[]) =>
-    kinds.reduce((sum, kind, at) => sum + (kind.count - (placed[at] ?? 0)) * (areas[at] ?? 0), 0);
-  const { times } = searchWhole(
-    startProgramme(columns, [...problem.demand, -(room + ROOM_SLACK)]),
-    {
-      names: patterns.length,
-      sets: [],
-      target: leftOut(alone),
-      step: 1e-3,
-      bound: 0,
-      budget: { steps: EFFORT.search },
-      measure: (found) => leftOut(countPlaced(found)),
-    },
-  );
-  return times === undefined ? alone : countPlaced(times);
+}
+
+function sumOver(values: readonly number[], times: ArrayLike<number>): number {
+  return values.reduce((sum, value, at) => sum + value * (times[at] ?? 0), 0);
 }
 
 /** Strips of one kind in either way, and those that waste least of all. */

@@ -3,8 +3,8 @@ import type { Unit } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
 import type { Draft, DraftPath } from '../../data/draft.ts';
 import type { ShownOption } from '../../data/plan-answer-schema.ts';
+import { writeMeasure } from '../../fields/write-figures.ts';
 import type { Text } from '../../text/text.ts';
-import { writeMeasure } from '../../text/write-figures.ts';
 import type { PlanState } from './plan-state.ts';
 
 /** What a person can do to a plan. */

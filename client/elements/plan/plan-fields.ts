@@ -1,7 +1,7 @@
 import type { TemplateResult } from 'lit';
 import type { DraftPath } from '../../data/draft.ts';
 import { numberField } from '../../fields/number-field.ts';
-import { writeEntry } from '../../text/write-figures.ts';
+import { writeEntry } from '../../fields/write-figures.ts';
 import { type PlanContext, sayFaultAt } from './plan-context.ts';
 
 /** One figure of the draft as a field. */

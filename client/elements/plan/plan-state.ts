@@ -2,7 +2,7 @@ import type { SizeName } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
 import type { Draft, DraftPath } from '../../data/draft.ts';
 import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
-import { writeEntry } from '../../text/write-figures.ts';
+import { writeEntry } from '../../fields/write-figures.ts';
 
 /** All that the element knows; views only read it. */
 export interface PlanState {

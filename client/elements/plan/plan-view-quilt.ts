@@ -4,7 +4,7 @@ import { drawThumbnail } from '#core/drawing/draw-thumbnail.ts';
 import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
 import { drawingView } from '../../drawing/drawing-view.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
-import { writeHours, writeMeasure } from '../../text/write-figures.ts';
+import { writeHours, writeMeasure } from '../../fields/write-figures.ts';
 import { figureView, type PlanContext, sayLength } from './plan-context.ts';
 
 /** A difference this small is not worth a word: a sixteenth of an inch, a millimetre. */

@@ -3,7 +3,7 @@ import { typesetFractions } from '#core/drawing/typeset-fractions.ts';
 import type { ShownPlan } from '../../data/plan-answer-schema.ts';
 import { checkBox } from '../../fields/check-box.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
-import { writeHours, writeMeasure } from '../../text/write-figures.ts';
+import { writeHours, writeMeasure } from '../../fields/write-figures.ts';
 import { figureView, type PlanContext, sayLength } from './plan-context.ts';
 import { sheetView } from './sheet-view.ts';
 

@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import type { Fault } from '#core/outcome.ts';
 import type { ShownPlan } from '../../data/plan-answer-schema.ts';
-import { writeHours } from '../../text/write-figures.ts';
+import { writeHours } from '../../fields/write-figures.ts';
 import { type PlanContext, sayFault, sayLength } from './plan-context.ts';
 import { listOtherFaults } from './plan-state.ts';
 import { blocksView, clothView } from './plan-view-make.ts';

@@ -1,7 +1,7 @@
 import type { Unit } from '#core/contract.ts';
 import { fromMillimetres, toMillimetres } from '#core/length.ts';
 import type { Draft } from '../../data/draft.ts';
-import { writeEntry } from '../../text/write-figures.ts';
+import { writeEntry } from '../../fields/write-figures.ts';
 
 /** What a length was called in the other unit, by its path, so that switching back loses nothing. */
 export type Called = Readonly<Record<string, { readonly before: string; readonly now: string }>>;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readLength } from '#core/read-length.ts';
-import { writeEntry, writeHours, writeMeasure } from '../../../client/text/write-figures.ts';
+import { writeEntry, writeHours, writeMeasure } from '../../../client/fields/write-figures.ts';
 
 describe('writeMeasure', () => {
   test('writeMeasure sets inches and yards to the nearest eighth', () => {

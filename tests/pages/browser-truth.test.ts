@@ -50,7 +50,7 @@ test('a page of ours runs no inline script and applies no inline style', async (
     document.body.append(script, style);
     return { title: document.title, color: getComputedStyle(style).color };
   });
-  expect(ran.title).toBe('Ragbloom');
+  expect(ran.title).toBe('Plan a rag quilt – Ragbloom');
   expect(ran.color).not.toBe('rgb(1, 2, 3)');
 });
 

@@ -1,13 +1,13 @@
 import { LitElement, type TemplateResult } from 'lit';
 import type { PlanRequest, Unit } from '#core/contract.ts';
-import { type Draft, writeQuery } from '../../data/draft.ts';
+import { type Draft, dropFaulty, editDraft, writeQuery } from '../../data/draft.ts';
 import { type LoadedPlan, loadPlan, type PlanSource } from '../../data/load-plan.ts';
 import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
 import { readHostInput } from '../../data/read-host-input.ts';
 import { keepTicks, readTicks } from '../../data/tick-store.ts';
 import { chooseText } from '../../text/text.ts';
 import type { PlanActions } from './plan-context.ts';
-import { chooseGrid, completeDraft, dropFaulty, editDraft, type PlanState } from './plan-state.ts';
+import { chooseGrid, completeDraft, type PlanState } from './plan-state.ts';
 import { planStyles } from './plan-styles.ts';
 import { planView } from './plan-view.ts';
 import { type Called, switchUnit } from './switch-unit.ts';

@@ -1,6 +1,6 @@
 import type { SizeName } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
-import type { Draft, DraftPath } from '../../data/draft.ts';
+import { type Draft, editDraft } from '../../data/draft.ts';
 import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
 import { writeEntry } from '../../fields/write-figures.ts';
 
@@ -58,31 +58,6 @@ export function completeDraft(draft: Draft): Draft {
     ...(has('layers.') ? {} : CLASSIC),
     ...draft,
   };
-}
-
-/**
- * Changes one place of a draft, and takes out whatever lay under it; `undefined` takes the place itself out.
- *
- * @example
- * editDraft({ 'layers.0.prints.0.id': 'Blue' }, 'layers.0.prints', '4') // => { 'layers.0.prints': '4' }
- */
-export function editDraft(draft: Draft, path: DraftPath | 'target', value?: string): Draft {
-  const kept = Object.entries(draft).filter(([key]) => !key.startsWith(`${path}.`));
-  const { [path]: _old, ...others } = Object.fromEntries(kept);
-  return value === undefined ? others : { ...Object.fromEntries(kept), [path]: value };
-}
-
-/**
- * Takes out of a draft what is at fault, so that a plan can be made of the rest.
- *
- * @example
- * dropFaulty({ 'target.size': 'lap', 'block.seam': 'wide' }, [{ code: 'not-a-length', path: ['block', 'seam'] }]) // => { 'target.size': 'lap' }
- */
-export function dropFaulty(draft: Draft, faults: readonly Fault[]): Draft {
-  const places = faults.map(({ path }) => path.join('.'));
-  const isFaulty = (path: string) =>
-    places.some((place) => place === '' || path === place || path.startsWith(`${place}.`));
-  return Object.fromEntries(Object.entries(draft).filter(([path]) => !isFaulty(path)));
 }
 
 /**

@@ -1,14 +1,14 @@
 import { html, type TemplateResult } from 'lit';
 import type { FabricName, Role } from '#core/contract.ts';
+import { findLayer, ROLES, setFabric } from '../../data/layers.ts';
 import { FABRIC_NAMES } from '../../data/names.ts';
 import { checkBox } from '../../fields/check-box.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
 import { choiceList } from '../../fields/choice-list.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
-import { findLayer, ROLES, setFabric } from './layers.ts';
+import { sheetView } from '../../fields/sheet-view.ts';
 import type { PlanContext } from './plan-context.ts';
 import { type Entry, entryField } from './plan-fields.ts';
-import { sheetView } from './sheet-view.ts';
 
 /** Cut sizes that rulers are sold for: common practice. */
 const CUTS = { in: [6, 7, 8, 9, 10], cm: [15, 18, 20, 22, 25] };

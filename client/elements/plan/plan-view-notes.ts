@@ -1,8 +1,8 @@
 import { html, type TemplateResult } from 'lit';
 import { typesetFractions } from '#core/drawing/typeset-fractions.ts';
 import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import { sheetView } from '../../fields/sheet-view.ts';
 import type { PlanContext } from './plan-context.ts';
-import { sheetView } from './sheet-view.ts';
 
 type Caution = ShownPlan['cautions'][number];
 

@@ -3,9 +3,9 @@ import { typesetFractions } from '#core/drawing/typeset-fractions.ts';
 import type { ShownPlan } from '../../data/plan-answer-schema.ts';
 import { checkBox } from '../../fields/check-box.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
+import { sheetView } from '../../fields/sheet-view.ts';
 import { writeHours, writeMeasure } from '../../fields/write-figures.ts';
 import { figureView, type PlanContext, sayLength } from './plan-context.ts';
-import { sheetView } from './sheet-view.ts';
 
 /** What to buy and how to cut it, one row for each cloth, and the thread. */
 export function shoppingView(context: PlanContext, answer: ShownPlan): TemplateResult {

@@ -1,13 +1,14 @@
 import { html, type TemplateResult } from 'lit';
 import type { Region } from '#core/contract.ts';
+import { editDraft } from '../../data/draft.ts';
 import { SIZE_NAMES } from '../../data/names.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
 import { choiceList } from '../../fields/choice-list.ts';
 import { fieldView } from '../../fields/field-view.ts';
+import { sheetView } from '../../fields/sheet-view.ts';
 import { type PlanContext, sayFault, sayFaultAt } from './plan-context.ts';
 import { type Entry, entryField } from './plan-fields.ts';
-import { chooseKind, editDraft, findKind, type TargetKind } from './plan-state.ts';
-import { sheetView } from './sheet-view.ts';
+import { chooseKind, findKind, type TargetKind } from './plan-state.ts';
 
 const REGIONS: readonly Region[] = ['us', 'uk', 'eu'];
 

@@ -1,5 +1,11 @@
 import { describe, expect, expectTypeOf, test } from 'vitest';
-import { type Draft, type DraftPath, writeQuery } from '../../../client/data/draft.ts';
+import {
+  type Draft,
+  type DraftPath,
+  dropFaulty,
+  editDraft,
+  writeQuery,
+} from '../../../client/data/draft.ts';
 
 describe('writeQuery', () => {
   test('writeQuery(draft) is read back by URLSearchParams as what was typed', () => {
@@ -9,6 +15,49 @@ describe('writeQuery', () => {
 
   test('writeQuery({}) is empty', () => {
     expect(writeQuery({})).toBe('');
+  });
+});
+
+describe('editDraft', () => {
+  test('editDraft(draft, path) without a value takes the place out', () => {
+    expect(editDraft({ unit: 'cm', grain: 'aligned' }, 'grain')).toEqual({ unit: 'cm' });
+  });
+
+  test('editDraft takes out what lay under the place, and nothing that only begins alike', () => {
+    const draft: Draft = {
+      'layers.1.prints.0.id': 'A',
+      'layers.1.prints': '2',
+      'layers.1.role': 'top',
+    };
+    expect(editDraft(draft, 'layers.1.prints', '3')).toEqual({
+      'layers.1.prints': '3',
+      'layers.1.role': 'top',
+    });
+  });
+
+  test('editDraft changes no draft that it was given', () => {
+    const draft: Draft = Object.freeze({ unit: 'in' as const });
+    expect(editDraft(draft, 'unit', 'cm')).toEqual({ unit: 'cm' });
+  });
+});
+
+describe('dropFaulty', () => {
+  const draft: Draft = {
+    'target.size': 'lap',
+    'block.seam': 'wide',
+    'block.cut': '8',
+    washes: '999',
+  };
+
+  test('dropFaulty takes out the places at fault and all under them', () => {
+    expect(dropFaulty(draft, [{ code: 'wrong-type', path: ['block'] }])).toEqual({
+      'target.size': 'lap',
+      washes: '999',
+    });
+  });
+
+  test('dropFaulty takes out everything where the fault is of the whole', () => {
+    expect(dropFaulty(draft, [{ code: 'malformed-query', path: [] }])).toEqual({});
   });
 });
 

@@ -5,8 +5,6 @@ import {
   chooseGrid,
   chooseKind,
   completeDraft,
-  dropFaulty,
-  editDraft,
   findKind,
   listOtherFaults,
 } from '../../../../client/elements/plan/plan-state.ts';
@@ -26,49 +24,6 @@ describe('completeDraft', () => {
   test('completeDraft leaves a target and layers that are there alone', () => {
     const draft: Draft = { 'target.columns': '4', 'target.rows': '5', 'layers.0.role': 'backing' };
     expect(completeDraft(draft)).toEqual(draft);
-  });
-});
-
-describe('editDraft', () => {
-  test('editDraft(draft, path) without a value takes the place out', () => {
-    expect(editDraft({ unit: 'cm', grain: 'aligned' }, 'grain')).toEqual({ unit: 'cm' });
-  });
-
-  test('editDraft takes out what lay under the place, and nothing that only begins alike', () => {
-    const draft: Draft = {
-      'layers.1.prints.0.id': 'A',
-      'layers.1.prints': '2',
-      'layers.1.role': 'top',
-    };
-    expect(editDraft(draft, 'layers.1.prints', '3')).toEqual({
-      'layers.1.prints': '3',
-      'layers.1.role': 'top',
-    });
-  });
-
-  test('editDraft changes no draft that it was given', () => {
-    const draft: Draft = Object.freeze({ unit: 'in' as const });
-    expect(editDraft(draft, 'unit', 'cm')).toEqual({ unit: 'cm' });
-  });
-});
-
-describe('dropFaulty', () => {
-  const draft: Draft = {
-    'target.size': 'lap',
-    'block.seam': 'wide',
-    'block.cut': '8',
-    washes: '999',
-  };
-
-  test('dropFaulty takes out the places at fault and all under them', () => {
-    expect(dropFaulty(draft, [{ code: 'wrong-type', path: ['block'] }])).toEqual({
-      'target.size': 'lap',
-      washes: '999',
-    });
-  });
-
-  test('dropFaulty takes out everything where the fault is of the whole', () => {
-    expect(dropFaulty(draft, [{ code: 'malformed-query', path: [] }])).toEqual({});
   });
 });
 

@@ -1,6 +1,5 @@
 import type { FabricName, Role } from '#core/contract.ts';
-import type { Draft } from '../../data/draft.ts';
-import { editDraft } from './plan-state.ts';
+import { type Draft, editDraft } from './draft.ts';
 
 export const ROLES: readonly Role[] = ['top', 'middle', 'backing'];
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readLength } from '#core/read-length.ts';
-import type { Draft } from '../../../../client/data/draft.ts';
-import { switchUnit } from '../../../../client/elements/plan/switch-unit.ts';
+import type { Draft } from '../../../client/data/draft.ts';
+import { switchUnit } from '../../../client/fields/switch-unit.ts';
 
 const NOTHING = { called: {}, input: undefined };
 const millimetres = (text: string | undefined, unit: 'in' | 'cm') => {
@@ -86,6 +86,11 @@ describe('switchUnit', () => {
       'layers.0.prints.0.width',
       'swatches.0.before',
       'swatches.0.after',
+      'swatches.0.diagonals.ac',
+      'swatches.0.diagonals.bd',
+      'sewn.width',
+      'wanted.height',
+      'fit',
       'stitch.length',
       'stitch.tail',
       'stitch.link',

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { Draft } from '../../../../client/data/draft.ts';
-import { findLayer, ROLES, setFabric } from '../../../../client/elements/plan/layers.ts';
+import type { Draft } from '../../../client/data/draft.ts';
+import { findLayer, ROLES, setFabric } from '../../../client/data/layers.ts';
 
 const TWO: Draft = {
   'layers.0.role': 'top',

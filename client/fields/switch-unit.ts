@@ -1,7 +1,9 @@
 import type { Unit } from '#core/contract.ts';
 import { fromMillimetres, toMillimetres } from '#core/length.ts';
-import type { Draft } from '../../data/draft.ts';
-import { writeEntry } from '../../fields/write-figures.ts';
+import { writeEntry } from './write-figures.ts';
+
+/** What was typed, by its dotted path. */
+type Typed = Readonly<Partial<Record<string, string>>>;
 
 /** What a length was called in the other unit, by its path, so that switching back loses nothing. */
 export type Called = Readonly<Record<string, { readonly before: string; readonly now: string }>>;
@@ -15,7 +17,7 @@ export interface SwitchFacts {
 
 /** Places of a request that hold a length; those of `shrink` are percentages. */
 const LENGTHS =
-  /(?<!shrink\.)(width|height|length|drop|cut|seam|snip\w+|selvage|tail|link|bobbin|ease|before|after|cuts\.\d+)$/i;
+  /(?<!shrink\.)(width|height|length|drop|cut|seam|snip\w+|selvage|tail|link|bobbin|ease|before|after|ac|bd|fit|cuts\.\d+)$/i;
 
 /**
  * Says every length of a draft in the other unit, to four decimals. What was typed is kept in `called`: a length
@@ -25,12 +27,12 @@ const LENGTHS =
  * @example
  * switchUnit({ 'target.width': '8 1/2', 'target.height': '10' }, 'cm', { called: {}, input: { target: { width: 8.5 } } }).draft // => { 'target.width': '21.59', 'target.height': '25.4', unit: 'cm' }
  */
-export function switchUnit(
+export function switchUnit<Draft extends Typed>(
   draft: Draft,
   unit: Unit,
   { called, input }: SwitchFacts,
 ): { readonly draft: Draft; readonly called: Called } {
-  const from = draft.unit === 'cm' ? 'cm' : 'in';
+  const from = draft['unit'] === 'cm' ? 'cm' : 'in';
   if (from === unit) return { draft, called };
   const next: Record<string, { before: string; now: string }> = {};
   const say = (path: string, before: string) => {
@@ -42,7 +44,7 @@ export function switchUnit(
     return now;
   };
   const said = Object.entries(draft).map(([path, value = '']) => [path, say(path, value)]);
-  return { draft: { ...Object.fromEntries(said), unit }, called: next };
+  return { draft: { ...Object.fromEntries(said), unit } as Draft, called: next };
 }
 
 function convert(typed: string, read: unknown, [from, to]: readonly [Unit, Unit]): string {

@@ -16,6 +16,8 @@ const documents = ['README.md', 'DEVELOPERS.md'].map((name) => ({
   ...readDocument(readText(name)),
 }));
 
+type Packages = { readonly dependencies: object; readonly devDependencies: object };
+
 /** What a document names that is not there. */
 function findMissing(spans: readonly string[]): readonly string[] {
   return spans.filter((span) => {
@@ -49,6 +51,21 @@ describe.each(documents)('$name', ({ fences, spans, links }) => {
       before = await runFence(fence, before, ask);
     }
     expect(fences.length).toBeGreaterThan(0);
+  });
+});
+
+describe('the packages that DEVELOPERS.md gives reasons for', () => {
+  const text = readText('DEVELOPERS.md');
+  const table = text.slice(text.indexOf('| Package |')).split('\n\n')[0] ?? '';
+  const named = table
+    .split('\n')
+    .slice(2)
+    .flatMap((row) => row.split('|')[1]?.trim().split(', ') ?? []);
+
+  test('are those of package.json, every one and no other', () => {
+    const { dependencies, devDependencies } = JSON.parse(readText('package.json')) as Packages;
+    const used = Object.keys({ ...dependencies, ...devDependencies });
+    expect(named.toSorted()).toEqual(used.toSorted());
   });
 });
 

@@ -34,7 +34,7 @@ const SHORTEN = { search: 10_000, patterns: 150 } as const;
  * @param usable width that can be cut, mm
  *
  * @example
- * leastStrips([{ across: 30, along: 20, count: 3, canTurn: false }, { across: 40, along: 25, count: 2, canTurn: true }], 100).length // => 65
+ * leastStrips([{ across: 30, along: 20, count: 3, canTurn: false }, { across: 40, along: 25, count: 2, canTurn: true }], 100).length // => 45
  */
 export function leastStrips(kinds: readonly PieceKind[], usable: number): LeastStrips {
   const levels = listLevels(kinds, usable);

@@ -59,6 +59,11 @@ export function resolveCurrency(reading: Reading, request: KitsRequest): string 
   return currency;
 }
 
-function hasMoney({ bolts, costs }: KitsRequest): boolean {
-  return Object.keys(costs ?? {}).length > 0 || bolts.some((bolt) => bolt.cost !== undefined);
+/** Sums of nothing are no money: they are what is understood where nothing is told. */
+function hasMoney({ bolts, costs = {} }: KitsRequest): boolean {
+  const { packaging = 0, labour = 0, overhead = 0 } = costs;
+  const isPriced = PRICE_WAYS.some((name) => costs[name] !== undefined);
+  return (
+    isPriced || packaging + labour + overhead > 0 || bolts.some(({ cost }) => cost !== undefined)
+  );
 }

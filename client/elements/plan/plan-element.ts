@@ -228,7 +228,7 @@ export class PlanElement extends LitElement {
     if (loaded === undefined) return;
     const wanted = this.#wanted;
     this.#wanted = undefined;
-    if (wanted !== undefined && loaded.kind === 'plan' && !isSameGrid(wanted, loaded.answer)) {
+    if (wanted !== undefined && loaded.kind === 'answer' && !isSameGrid(wanted, loaded.answer)) {
       this.#set({ draft: chooseGrid(draft, wanted) });
       return this.#ask();
     }
@@ -242,7 +242,7 @@ export class PlanElement extends LitElement {
     const isUnreachable = loaded.kind === 'unreachable';
     const faults = loaded.kind === 'faults' ? loaded.faults : [];
     this.#set({ isBusy: false, isUnreachable, faults });
-    if (loaded.kind !== 'plan') return;
+    if (loaded.kind !== 'answer') return;
     const { answer, from } = loaded;
     const { page } = answer.links;
     this.#set({ answer, from, ...(this.#keepsTicks && { done: readTicks(page) }) });

@@ -1,46 +1,9 @@
-import * as v from 'valibot';
 import type { PlanRequest } from '#core/contract.ts';
-import { FAULT_CODES } from '#core/faults.ts';
-import type { Fault, Outcome, Path } from '#core/outcome.ts';
+import type { Outcome } from '#core/outcome.ts';
+import { checkShape } from './check-shape.ts';
 import { planRequestSchema } from './plan-request-schema.ts';
 
-/**
- * Checks that a value has the shape of a request, every plain number within its range.
- *
- * @returns the request, or every fault with its place; what lengths mean is for the core to judge.
- */
+/** Checks that a value has the shape of a request for a plan. */
 export function checkRequest(value: unknown): Outcome<PlanRequest> {
-  const { output, issues = [] } = v.safeParse(planRequestSchema, value);
-  const faults = [...issues.map(describeIssue), ...listUnknown(value, output, [])];
-  return faults.length > 0 ? { ok: false, faults } : { ok: true, value: output as PlanRequest };
-}
-
-function describeIssue(issue: v.BaseIssue<unknown>): Fault {
-  const path = (issue.path ?? []).map(({ key }) => (typeof key === 'number' ? key : String(key)));
-  const { input, received } = issue;
-  const isPlain = typeof input === 'string' || typeof input === 'number';
-  return { ...findCode(issue, path), path, received: isPlain ? input : received };
-}
-
-/** A bound says its code and what it expects in its message; what a type means is said here. */
-function findCode(
-  { type, received, message }: v.BaseIssue<unknown>,
-  path: Path,
-): Pick<Fault, 'code' | 'expected'> {
-  const [word, expected] = message.split(' ');
-  const code = FAULT_CODES.find((known) => known === word);
-  if (code !== undefined) return { code, ...(expected !== undefined && { expected }) };
-  if (received === 'undefined') return { code: 'missing' };
-  if (type === 'union' && path.join('') === 'target') return { code: 'target-unclear' };
-  return { code: type === 'picklist' ? 'not-one-of' : 'wrong-type' };
-}
-
-/** What the schema passed over: keys that it does not know, at every depth. */
-function listUnknown(value: unknown, known: unknown, path: Path): readonly Fault[] {
-  if (typeof value !== 'object' || typeof known !== 'object' || !value || !known) return [];
-  return Object.entries(value).flatMap(([key, inner]) =>
-    Object.hasOwn(known, key)
-      ? listUnknown(inner, Reflect.get(known, key), [...path, key])
-      : [{ code: 'unknown-key', path: [...path, key] } as const],
-  );
+  return checkShape<PlanRequest>(planRequestSchema, value);
 }

@@ -45,3 +45,18 @@ export const REQUEST_KEYS = [
   'tolerance',
   'explain',
 ] as const;
+
+/** The same of the address of a wash. */
+export const WASH_KEYS = [
+  'unit',
+  'swatches',
+  'layers',
+  'grain',
+  'sewn',
+  'wanted',
+  'block',
+  'cuts',
+  'fit',
+  'washes',
+  'confidence',
+] as const;

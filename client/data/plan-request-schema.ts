@@ -2,55 +2,12 @@ import * as v from 'valibot';
 import type { PlanRequest } from '#core/contract.ts';
 import { NUMBER_LIMITS, SIZE_LIMITS } from '#core/limits.ts';
 import { alike } from './alike.ts';
-import { line, list, whole, within } from './bounded.ts';
-import { FABRIC_NAMES, SIZE_NAMES } from './names.ts';
+import { list, whole, within } from './bounded.ts';
+import { SIZE_NAMES } from './names.ts';
+import { layer, length, maybe, maybeLength, maybeOn, swatch, washes } from './request-parts.ts';
 import type { SameShape } from './same-shape.ts';
 
-const maybe = v.exactOptional;
 const limits = NUMBER_LIMITS;
-const length = v.union([within({ least: 0, most: 1e6 }), line(SIZE_LIMITS.lengthText)]);
-const maybeLength = maybe(length);
-const maybeOn = maybe(v.boolean());
-const washes = maybe(whole(limits.washes));
-
-const print = v.object({
-  id: line(SIZE_LIMITS.name),
-  share: maybe(within(limits.share)),
-  count: maybe(whole(limits.count)),
-  directional: maybeOn,
-  width: maybeLength,
-  value: maybe(within(limits.value)),
-  color: maybe(
-    v.pipe(
-      v.string(),
-      v.check((color) => /^#[\da-f]{6}$/i.test(color), 'bad-name'),
-    ),
-  ),
-});
-
-const layer = v.object({
-  role: v.picklist(['top', 'middle', 'backing']),
-  fabric: maybe(v.picklist(FABRIC_NAMES)),
-  prints: maybe(
-    v.union([whole(limits.prints), list(print, { least: 1, most: SIZE_LIMITS.prints })]),
-  ),
-  width: maybeLength,
-  selvage: maybeLength,
-  shrink: maybe(alike(within(limits.shrink), 'length', 'width')),
-  shrinkWashes: washes,
-  prewashed: maybeOn,
-  gsm: maybe(within(limits.gsm)),
-  thickness: maybe(within(limits.thickness)),
-});
-
-const swatch = v.object({
-  fabric: maybe(line(SIZE_LIMITS.name)),
-  direction: v.picklist(['length', 'width']),
-  before: length,
-  after: length,
-  washes,
-  diagonals: maybe(alike(length, 'ac', 'bd')),
-});
 
 const target = v.union([
   v.object({ width: length, height: length, at: maybe(v.picklist(['washed', 'sewn'])) }),

@@ -1,0 +1,70 @@
+import type { Fault, Outcome } from '#core/outcome.ts';
+import { readProblem } from './read-problem.ts';
+
+/** Where answers come from. */
+export interface Source<Core> {
+  /** Origin of the service, without a slash at its end; empty for the page's own. */
+  readonly api: string;
+  /** Fetches what can work an answer out on the device. */
+  readonly loadCore: () => Promise<Core>;
+  /** Milliseconds after which the device is quicker. */
+  readonly patience: number;
+}
+
+/** What is asked, and of whom. */
+export interface Question<Answer, Core> {
+  /** Path and query, such as `/v1/plan?target.size=lap`. */
+  readonly address: string;
+  /** Whether all is there that the page reads of an answer. */
+  readonly isAnswer: (body: unknown) => body is Answer;
+  /** The same question to the core. */
+  readonly compute: (core: Core) => Outcome<Answer>;
+}
+
+/** An answer and who worked it out; or what is wrong with the question; or nobody to ask. */
+export type Loaded<Answer> =
+  | { readonly kind: 'answer'; readonly answer: Answer; readonly from: 'service' | 'device' }
+  | { readonly kind: 'faults'; readonly faults: readonly Fault[] }
+  | { readonly kind: 'unreachable' };
+
+/**
+ * Asks the service; where that gives no answer in time, or none that can be read, the core works it out in the page.
+ *
+ * @param signal stops the asking when a newer question came; the promise then rejects.
+ */
+export async function loadAnswer<Answer, Core>(
+  question: Question<Answer, Core>,
+  source: Source<Core>,
+  signal: AbortSignal,
+): Promise<Loaded<Answer>> {
+  const asked = await askService(question, source, signal).catch(() => undefined);
+  signal.throwIfAborted();
+  if (asked !== undefined) return asked;
+  try {
+    const core = await source.loadCore();
+    signal.throwIfAborted();
+    const outcome = question.compute(core);
+    return outcome.ok
+      ? { kind: 'answer', answer: outcome.value, from: 'device' }
+      : { kind: 'faults', faults: outcome.faults };
+  } catch {
+    signal.throwIfAborted();
+    return { kind: 'unreachable' };
+  }
+}
+
+async function askService<Answer, Core>(
+  { address, isAnswer }: Question<Answer, Core>,
+  { api, patience }: Source<Core>,
+  signal: AbortSignal,
+): Promise<Loaded<Answer> | undefined> {
+  const response = await fetch(api + address, {
+    signal: AbortSignal.any([signal, AbortSignal.timeout(patience)]),
+  });
+  const body: unknown = await response.json();
+  if (response.ok) {
+    return isAnswer(body) ? { kind: 'answer', answer: body, from: 'service' } : undefined;
+  }
+  const faults = response.status < 500 ? readProblem(body) : undefined;
+  return faults === undefined ? undefined : { kind: 'faults', faults };
+}

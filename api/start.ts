@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Log, LogLevel, Miniflare } from 'miniflare';
 import { parse } from 'smol-toml';
+import { readPort } from './read-port.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -79,16 +80,6 @@ export async function startServer(options: {
   if (!health.ok) throw new Error(`/health answered ${health.status}.`);
   await health.body?.cancel();
   return { origin, fetch: server.dispatchFetch, stop: () => server.dispose() };
-}
-
-/**
- * Reads a port as the environment gives it.
- *
- * @param text digits, or undefined for the usual port.
- * @returns 0 to 65535, or undefined where the text is no port.
- */
-export function readPort(text = '8787'): number | undefined {
-  return /^\d{1,5}$/.test(text) && Number(text) <= 65_535 ? Number(text) : undefined;
 }
 
 function readLimits({ ratelimits }: Settings) {

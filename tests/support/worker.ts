@@ -11,16 +11,21 @@ export type TestWorker = {
   readonly origin: () => string;
   /** One request to a path, or to a whole address, as the runtime would get it. */
   readonly fetch: RunningServer['fetch'];
+  /** The folder of the pages that it serves. */
+  readonly assets: () => string;
 };
 
+/** A worker and the pages that it was built with. */
+type StartedWorker = RunningServer & { readonly assets: string };
+
 /** Builds the site into a folder of its own and starts it, with a limit of rate or without; stop it when done. */
-export async function startWorker(limited = false): Promise<RunningServer> {
+export async function startWorker(limited = false): Promise<StartedWorker> {
   const build = await mkdtemp(join(tmpdir(), 'ragbloom-'));
   const clear = () => rm(build, { recursive: true, force: true });
   try {
     await buildSite(build);
     const server = await startServer({ build, port: 0, limited });
-    return { ...server, stop: () => server.stop().then(clear) };
+    return { ...server, assets: join(build, 'assets'), stop: () => server.stop().then(clear) };
   } catch (error) {
     await clear();
     throw error;
@@ -29,7 +34,7 @@ export async function startWorker(limited = false): Promise<RunningServer> {
 
 /** One worker for all the tests of a file: call it at the top of the file. */
 export function useWorker(): TestWorker {
-  let server: RunningServer | undefined;
+  let server: StartedWorker | undefined;
   const running = () => {
     if (server === undefined) throw new Error('The worker runs only inside a test.');
     return server;
@@ -40,6 +45,7 @@ export function useWorker(): TestWorker {
   afterAll(() => server?.stop());
   return {
     origin: () => running().origin,
+    assets: () => running().assets,
     fetch: (input, init) =>
       running().fetch(typeof input === 'string' ? new URL(input, running().origin) : input, init),
   };

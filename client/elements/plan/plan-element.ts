@@ -1,16 +1,19 @@
 import { LitElement, type TemplateResult } from 'lit';
 import type { PlanRequest, Unit } from '#core/contract.ts';
-import { type Draft, dropFaulty, editDraft, writeQuery } from '../../data/draft.ts';
-import { type LoadedPlan, loadPlan, type PlanSource } from '../../data/load-plan.ts';
+import { type Draft, editDraft } from '../../data/draft.ts';
+import type { LoadedPlan, PlanSource } from '../../data/load-plan.ts';
 import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
 import { readHostInput } from '../../data/read-host-input.ts';
 import { keepTicks, readTicks } from '../../data/tick-store.ts';
+import { type Called, switchUnit } from '../../fields/switch-unit.ts';
 import { chooseText } from '../../text/text.ts';
+import { askPlan } from './ask-plan.ts';
+import { type HistoryWay, keepAddress } from './keep-address.ts';
 import type { PlanActions } from './plan-context.ts';
-import { chooseGrid, completeDraft, type PlanState } from './plan-state.ts';
+import { FIRST_STATE, findBlank, type PlanState } from './plan-state.ts';
 import { planStyles } from './plan-styles.ts';
 import { planView } from './plan-view.ts';
-import { type Called, switchUnit } from './switch-unit.ts';
+import { readStart } from './read-start.ts';
 
 /** What the event `ragbloom-plan` carries. */
 export interface PlanDetail {
@@ -34,7 +37,7 @@ const REST = 300;
  * - `address`: keep the plan in the page's address, so that links and the back button work.
  * - `remember`: keep the ticks of the checklist on this device.
  * - `embedded`: overrules `address` and `remember`, and leaves the bar at the foot out.
- *   Without `address` and `remember` the element touches neither address nor storage.
+ *   With none of the three it touches neither address nor storage.
  * - `lang`: language; default the page's, else English.
  *
  * Events
@@ -46,8 +49,8 @@ const REST = 300;
  *
  * Parts: `wish`, `blocks`, `cloth`, `drawing`, `figures`, `options`, `shopping`, `facts`, `work`, `cautions`, `grounds`.
  *
- * Custom properties: `--ragbloom-ground`, `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`,
- * `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type of titles and figures).
+ * Custom properties: `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`, `--ragbloom-edge`,
+ * `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type), `--ragbloom-gutter`.
  */
 export class PlanElement extends LitElement {
   static override styles = planStyles;
@@ -68,8 +71,8 @@ export class PlanElement extends LitElement {
     loadCore: () => Promise.reject(new Error('none')),
   };
 
-  declare plan: string | null;
-  declare api: string | null;
+  declare plan: string | null | undefined;
+  declare api: string | null | undefined;
   declare request: PlanRequest | undefined;
   declare address: boolean;
   declare remember: boolean;
@@ -81,15 +84,13 @@ export class PlanElement extends LitElement {
   #rest: ReturnType<typeof setTimeout> | undefined;
   /** The place last typed into: one entry in the history for one field, not for each figure of it. */
   #typedAt = '';
-  /** Another plan that was chosen. Its cut alone keeps the wish; where that leads elsewhere, its grid is needed too. */
+  /** Another plan that was chosen. */
   #wanted: ShownOption | undefined;
   /** What the next plan does to the history of the page. */
-  #history: 'leave' | 'push' | 'replace' = 'leave';
+  #history: HistoryWay = 'leave';
 
   constructor() {
     super();
-    this.plan = null;
-    this.api = null;
     this.address = false;
     this.remember = false;
     this.embedded = false;
@@ -99,6 +100,7 @@ export class PlanElement extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     globalThis.addEventListener('popstate', this.#readAddress);
+    if (this.hasUpdated && this.state.isBusy) void this.#ask();
   }
 
   override disconnectedCallback(): void {
@@ -109,7 +111,8 @@ export class PlanElement extends LitElement {
   }
 
   override willUpdate(changed: Map<PropertyKey, unknown>): void {
-    if (changed.has('plan') || changed.has('request') || changed.has('api')) this.#begin();
+    const isAsked = ['plan', 'request', 'api'].some((name) => changed.has(name));
+    if (isAsked || !this.hasUpdated) this.#begin();
   }
 
   override render(): TemplateResult {
@@ -129,20 +132,16 @@ export class PlanElement extends LitElement {
 
   get #source(): PlanSource {
     const { source } = PlanElement;
-    return this.api === null ? source : { ...source, api: this.api };
+    return { ...source, api: this.api ?? source.api };
   }
 
-  /** Takes what the address, else the host, asks for; what other sites append to an address is not ours. */
   #begin(): void {
-    const found = this.#keepsAddress ? readHostInput(location.search).draft : {};
-    const { draft, faults } =
-      Object.keys(found).length > 0
-        ? { draft: found, faults: [] }
-        : readHostInput(this.request ?? this.plan ?? '');
+    const address = this.#keepsAddress ? location.search : '';
+    const { draft, faults } = readStart({ address, request: this.request, plan: this.plan });
     this.#history = 'leave';
     this.#typedAt = '';
-    this.#set({ draft: completeDraft(draft), faults: [], hostFaults: faults });
-    void this.#ask(true);
+    this.#set({ draft, faults: [], hostFaults: faults });
+    void this.#ask(3);
   }
 
   readonly #readAddress = (): void => {
@@ -174,7 +173,8 @@ export class PlanElement extends LitElement {
   #type(path: string, draft: Draft): void {
     if (path !== this.#typedAt) this.#history = 'push';
     this.#typedAt = path;
-    this.#set({ draft });
+    this.#set({ draft, isBusy: true });
+    this.#asking.abort();
     clearTimeout(this.#rest);
     this.#rest = setTimeout(() => void this.#ask(), REST);
   }
@@ -214,28 +214,24 @@ export class PlanElement extends LitElement {
     if (this.#keepsTicks && answer !== undefined) keepTicks(answer.links.page, next);
   }
 
-  /** Asks for the plan of the draft. What a host asked for and cannot be had is told, and a plan made of the rest. */
-  async #ask(isHost = false): Promise<void> {
+  /** Asks for the plan of the draft; what was asked before is answered no more. */
+  async #ask(tries = 0): Promise<void> {
     clearTimeout(this.#rest);
     this.#asking.abort();
     this.#asking = new AbortController();
+    const { signal } = this.#asking;
     const { draft } = this.state;
+    const wanted = this.#wanted;
+    this.#wanted = undefined;
     const blank = findBlank(draft);
     if (blank.length > 0) return this.#set({ faults: blank, isBusy: false });
     this.#set({ isBusy: true });
-    const { signal } = this.#asking;
-    const loaded = await loadPlan(writeQuery(draft), this.#source, signal).catch(() => undefined);
-    if (loaded === undefined) return;
-    const wanted = this.#wanted;
-    this.#wanted = undefined;
-    if (wanted !== undefined && loaded.kind === 'answer' && !isSameGrid(wanted, loaded.answer)) {
-      this.#set({ draft: chooseGrid(draft, wanted) });
-      return this.#ask();
-    }
-    if (!isHost || loaded.kind !== 'faults') return this.#take(loaded);
-    const hostFaults = [...this.state.hostFaults, ...loaded.faults];
-    this.#set({ draft: completeDraft(dropFaulty(draft, loaded.faults)), hostFaults });
-    return this.#ask();
+    const asked = { draft, wanted, tries };
+    const answered = await askPlan(asked, this.#source, signal).catch(() => undefined);
+    if (answered === undefined) return;
+    const hostFaults = [...this.state.hostFaults, ...answered.leftOut];
+    this.#set({ draft: answered.draft, hostFaults });
+    this.#take(answered.loaded);
   }
 
   #take(loaded: LoadedPlan): void {
@@ -246,17 +242,9 @@ export class PlanElement extends LitElement {
     const { answer, from } = loaded;
     const { page } = answer.links;
     this.#set({ answer, from, ...(this.#keepsTicks && { done: readTicks(page) }) });
-    this.#keepAddress(page.slice(page.indexOf('?')));
+    if (this.#keepsAddress) keepAddress(page.slice(page.indexOf('?')), this.#history);
+    this.#history = this.#typedAt === '' ? 'leave' : 'replace';
     const detail: PlanDetail = { answer, from };
     this.dispatchEvent(new CustomEvent('ragbloom-plan', { detail, bubbles: true, composed: true }));
-  }
-
-  /** A plan that the person made stands in the address; the first one leaves it alone. */
-  #keepAddress(query: string): void {
-    const way = this.#history;
-    this.#history = this.#typedAt === '' ? 'leave' : 'replace';
-    if (!this.#keepsAddress || way === 'leave' || query === location.search) return;
-    if (way === 'push') history.pushState(null, '', query);
-    else history.replaceState(null, '', query);
   }
 }

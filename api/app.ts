@@ -1,6 +1,7 @@
 import { Hono } from 'hono';
 import { bindBatch } from './endpoints/batch.ts';
 import { kits } from './endpoints/kits.ts';
+import { layout } from './endpoints/layout.ts';
 import { plan } from './endpoints/plan.ts';
 import { stash } from './endpoints/stash.ts';
 import { washShrinkage } from './endpoints/wash-shrinkage.ts';
@@ -11,6 +12,7 @@ import type { BoundEndpoint } from './http/bind-endpoint.ts';
 import { UNCACHED_HEADERS } from './http/headers.ts';
 import type { Surroundings } from './http/limit-rate.ts';
 import { answerProblem } from './http/problem.ts';
+import { layoutPicture } from './pages/layout-picture.ts';
 import { mountDocuments } from './pages/mount-documents.ts';
 import { mountProblemPages } from './pages/mount-problem-pages.ts';
 import { planPicture } from './pages/plan-picture.ts';
@@ -25,7 +27,9 @@ export const ENDPOINTS: readonly BoundEndpoint[] = [
   washShrinkage,
   stash,
   kits,
+  layout,
   planPicture,
+  layoutPicture,
 ];
 
 /** Many of them at once. */

@@ -8,6 +8,7 @@ import {
   washRequests,
   yardageRequests,
 } from '../support/requests.ts';
+import { kitsRequests, stashRequests } from '../support/stash-and-kits-requests.ts';
 
 const send = (path: string, method: string, input: unknown) =>
   app.request(path, {
@@ -28,6 +29,8 @@ const rows: readonly [string, fc.Arbitrary<object>][] = [
   ['/v1/plan.svg', planRequests],
   ['/v1/yardage', yardageRequests],
   ['/v1/wash-shrinkage', washRequests],
+  ['/v1/stash', stashRequests],
+  ['/v1/kits', kitsRequests],
 ];
 
 describe.each(rows)('%s', (path, requests) => {

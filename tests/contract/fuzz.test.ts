@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { app } from '../../api/app.ts';
 import { flattenInput, planRequests, washRequests, yardageRequests } from '../support/requests.ts';
+import { kitsRequests, stashRequests } from '../support/stash-and-kits-requests.ts';
 
 /** Values that people, programs and mischief put where something else belongs. */
 const strange = fc.constantFrom<unknown>(
@@ -90,6 +91,8 @@ const rows: readonly [string, fc.Arbitrary<object>][] = [
   ['/v1/plan.svg', planRequests],
   ['/v1/yardage', yardageRequests],
   ['/v1/wash-shrinkage', washRequests],
+  ['/v1/stash', stashRequests],
+  ['/v1/kits', kitsRequests],
 ];
 
 describe.each(rows)('%s', (path, requests) => {

@@ -7,8 +7,8 @@
  */
 import { describe, expect, test } from 'vitest';
 import { cutStrips } from '#core/cloth/cut-strips.ts';
-import { fillRoll } from '#core/cloth/fill-roll.ts';
 import { roundPurchase } from '#core/cloth/round-purchase.ts';
+import { leastStrips } from '#core/cloth/strips/least-strips.ts';
 import { usableWidth } from '#core/cloth/usable-width.ts';
 
 const INCH = 25.4;
@@ -59,11 +59,10 @@ describe('cutStrips', () => {
   );
 });
 
-describe('fillRoll', () => {
-  test('fillRoll(4 of 18 by 22 in from 44 in) is a yard: four fat quarters (practice)', () => {
-    const roll = { width: 44 * INCH, selvage: 0, prewash: NONE };
-    const order = { roll, width: 22 * INCH, length: 18 * INCH, directional: false, squaring: 0 };
-    expect(fillRoll({ ...order, count: 4 }).length).toBeCloseTo(36 * INCH, 9);
+describe('leastStrips', () => {
+  test('leastStrips(4 of 18 by 22 in from 44 in) is a yard: four fat quarters (practice)', () => {
+    const quarter = { across: 22 * INCH, along: 18 * INCH, count: 4, canTurn: true };
+    expect(leastStrips([quarter], 44 * INCH).length).toBeCloseTo(36 * INCH, 9);
   });
 });
 

@@ -1,6 +1,7 @@
+import { fillAlone } from '../strips/best-alone.ts';
 import { type Level, listLevels, type PieceKind, ROOM_SLACK } from '../strips/list-levels.ts';
 import { listPatterns } from '../strips/list-patterns.ts';
-import type { Pattern, StripList } from '../strips/strip-plan.ts';
+import type { Pattern, StripList, StripProblem } from '../strips/strip-plan.ts';
 
 /** One way to cut a sheet into strips across its width. */
 export interface Filling {
@@ -37,22 +38,29 @@ export function listFillings(
     ({ height }) => height <= sheet.length + ROOM_SLACK,
   );
   const demand = kinds.map((kind) => kind.count);
-  const patterns = listPatterns(
-    { usable: sheet.width, levels, demand },
-    {
-      prices: demand.map(() => 0),
-      excess: Number.POSITIVE_INFINITY,
-      most: LIMITS.patterns,
-      budget: { steps: LIMITS.patternSteps },
-    },
-  );
-  if (patterns === undefined) return { levels, fillings: [], isComplete: false };
-  const found = combine(patterns.toReversed(), { levels, demand, length: sheet.length });
+  const problem = { usable: sheet.width, levels, demand };
+  const patterns = listPatterns(problem, {
+    prices: demand.map(() => 0),
+    excess: Number.POSITIVE_INFINITY,
+    most: LIMITS.patterns,
+    budget: { steps: LIMITS.patternSteps },
+  });
+  const few = patterns ?? listAlone(problem);
+  const found = combine(few.toReversed(), { levels, demand, length: sheet.length });
   return {
     levels,
     fillings: keepLargest([...found.fillings.values()]),
-    isComplete: found.isComplete,
+    isComplete: patterns !== undefined && found.isComplete,
   };
+}
+
+/** Strips of one kind alone: what is left to try where there are too many of all. */
+function listAlone(problem: StripProblem): readonly Pattern[] {
+  return problem.levels.flatMap((_, level) =>
+    problem.demand
+      .map((_, kind) => fillAlone(problem, level, kind))
+      .filter(({ counts }) => counts.some((count) => count > 0)),
+  );
 }
 
 /** Every full set of strips that fits the length, tallest first. */

@@ -4,7 +4,8 @@ import { describeInput, nameRequest } from './describe-operations.ts';
 import { runExamples } from './run-examples.ts';
 import type { JsonSchema } from './schema-shapes.ts';
 
-const EXAMPLE = {
+/** A batch that the documents show. */
+export const EXAMPLE = {
   summary: 'A roll to be cut, and a plan that cannot be',
   input: {
     requests: [

@@ -13,6 +13,14 @@ export interface EndpointExample {
 
 const throwWish = { target: { width: 40, height: 50 } };
 
+const diagonal = {
+  columns: 5,
+  rows: 6,
+  prints: [{ id: 'Blue sprig' }, { id: 'Red dots' }, { id: 'Moss' }, { id: 'Straw' }],
+  pattern: 'diagonal',
+  fixed: ['A....', '.....', '.....', '.....', '.....', '.....'],
+};
+
 /** A row for each endpoint; a test keeps the two tables together. */
 export const ENDPOINT_WORDS: Readonly<Record<string, EndpointWords>> = {
   '/v1/plan': {
@@ -55,6 +63,15 @@ export const ENDPOINT_WORDS: Readonly<Record<string, EndpointWords>> = {
         },
       },
     },
+  },
+  '/v1/layout': {
+    answer: 'LayoutAnswer',
+    examples: {
+      diagonal: { summary: 'Four prints along diagonals, one block pinned', input: diagonal },
+    },
+  },
+  '/v1/layout.svg': {
+    examples: { diagonal: { summary: 'Four prints along diagonals', input: diagonal } },
   },
   '/v1/stash': {
     answer: 'StashAnswer',

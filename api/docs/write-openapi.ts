@@ -12,7 +12,7 @@ export async function writeOpenapi(): Promise<string> {
   const contract = await readFile(CONTRACT_FILE, 'utf8');
   const ask = (path: string, init: RequestInit) => app.request(path, init);
   const document = await describeApi({ version, endpoints: ENDPOINTS, batch, contract, ask });
-  return `${JSON.stringify(document, null, 1)}\n`;
+  return `${JSON.stringify(document)}\n`;
 }
 
 if (import.meta.main) await writeFile(OPENAPI_FILE, await writeOpenapi());

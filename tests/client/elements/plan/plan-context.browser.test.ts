@@ -1,0 +1,44 @@
+import { describe, expect, test } from 'vitest';
+import {
+  figureView,
+  sayFault,
+  sayFaultAt,
+  sayLength,
+} from '../../../../client/elements/plan/plan-context.ts';
+import { watchContext } from '../../../support/plan-context.ts';
+import { readText, renderFresh } from '../../../support/render.ts';
+
+describe('sayFault', () => {
+  test('sayFault says the sentence of the code, and nothing of no fault', () => {
+    const context = watchContext();
+    expect(sayFault(context, { code: 'empty', path: [] })).toBe(
+      context.text.faults.empty({ code: 'empty', path: [] }),
+    );
+    expect(sayFault(context, undefined)).toBeUndefined();
+  });
+
+  test('sayFault has a sentence for a code that a later service may bring', () => {
+    const { faults } = JSON.parse('{"faults":[{"code":"moonlight","path":[]}]}');
+    expect(sayFault(watchContext(), faults[0])).toMatch(/\.$/);
+  });
+});
+
+describe('sayFaultAt', () => {
+  test('sayFaultAt finds the fault of just that place', () => {
+    const context = watchContext({ faults: [{ code: 'empty', path: ['target', 'width'] }] });
+    expect(sayFaultAt(context, 'target.width')).toMatch(/number/);
+    expect(sayFaultAt(context, 'target.height')).toBeUndefined();
+  });
+});
+
+describe('sayLength and figureView', () => {
+  test('sayLength keeps the unit with its figures', () => {
+    expect(sayLength(watchContext(), 50, 59.75)).toBe('50 × 59¾\u00a0in');
+    expect(sayLength(watchContext({ draft: { unit: 'cm' } }), 127)).toBe('127\u00a0cm');
+  });
+
+  test('figureView sets the figures apart from their unit', () => {
+    const root = renderFresh(figureView('50 × 59¾\u00a0in'));
+    expect([readText(root, 'b'), readText(root, 'small')]).toEqual(['50 × 59¾', 'in']);
+  });
+});

@@ -1,0 +1,51 @@
+import { describe, expect, test } from 'vitest';
+import { cautionsView, groundsView } from '../../../../client/elements/plan/plan-view-notes.ts';
+import { watchContext } from '../../../support/plan-context.ts';
+import { planThrow } from '../../../support/plan-throw.ts';
+import { find, readText, renderFresh } from '../../../support/render.ts';
+
+describe('cautionsView', () => {
+  const cot = planThrow({ target: { size: 'cot' } });
+
+  test('cautionsView puts the danger first, in words as well as in colour, with its source', () => {
+    const root = renderFresh(cautionsView(watchContext(), cot));
+    expect(find(root, 'li').className).toBe('danger');
+    expect(readText(root, 'li strong')).toBe('Danger.');
+    expect(readText(root, 'li small')).toMatch(/Pediatrics/);
+  });
+
+  test('cautionsView folds away what is merely good to know and leaves nothing out', () => {
+    const root = renderFresh(cautionsView(watchContext(), cot));
+    expect(root.querySelectorAll('li')).toHaveLength(cot.cautions.length);
+    const notes = cot.cautions.filter(({ severity }) => severity === 'note');
+    expect(root.querySelectorAll('details li')).toHaveLength(notes.length);
+  });
+});
+
+describe('groundsView', () => {
+  test('groundsView tells every assumption', () => {
+    const plan = planThrow();
+    const root = renderFresh(groundsView(watchContext(), plan));
+    expect(root.querySelectorAll('details:first-child li')).toHaveLength(plan.assumptions.length);
+  });
+
+  test('groundsView asks for the reckoning when it is opened, once', async () => {
+    const context = watchContext();
+    const details = find<HTMLDetailsElement>(
+      renderFresh(groundsView(context, planThrow())),
+      'details:last-child',
+    );
+    details.open = true;
+    await expect.poll(() => context.act.set.mock.calls).toEqual([['explain', 'true']]);
+  });
+
+  test('groundsView shows each figure with its formula and the numbers in it', () => {
+    const plan = planThrow({ explain: true });
+    const context = watchContext({ draft: { explain: 'true' } });
+    const root = renderFresh(groundsView(context, plan));
+    expect(root.querySelectorAll('details:last-child li')).toHaveLength(plan.why?.length ?? 0);
+    const [first] = plan.why ?? [];
+    expect(readText(root, 'details:last-child li')).toContain(first?.formula);
+    expect(context.act.set).not.toHaveBeenCalled();
+  });
+});

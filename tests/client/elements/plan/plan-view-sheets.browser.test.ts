@@ -1,0 +1,88 @@
+import { describe, expect, test } from 'vitest';
+import {
+  factsView,
+  shoppingView,
+  workView,
+} from '../../../../client/elements/plan/plan-view-sheets.ts';
+import { watchContext } from '../../../support/plan-context.ts';
+import { planThrow } from '../../../support/plan-throw.ts';
+import { find, readText, renderFresh } from '../../../support/render.ts';
+
+const plan = planThrow();
+
+describe('shoppingView', () => {
+  test('shoppingView has a row for each cloth with what to buy, strips and squares', () => {
+    const root = renderFresh(shoppingView(watchContext(), plan));
+    const rows = [...root.querySelectorAll('tbody tr')];
+    expect(rows).toHaveLength(plan.fabrics.length);
+    const cells = rows.map((row) =>
+      [...row.querySelectorAll('td')].map((cell) => cell.textContent?.trim()),
+    );
+    for (const [index, { strips, pieces, spare, buy }] of plan.fabrics.entries()) {
+      expect(cells[index]?.slice(1)).toEqual([`${strips}`, `${pieces + spare}`]);
+      expect(cells[index]?.[0]).toContain(buy.unit);
+    }
+  });
+
+  test('shoppingView heads its columns and its rows', () => {
+    const root = renderFresh(shoppingView(watchContext(), plan));
+    expect(root.querySelectorAll('thead th[scope=col]')).toHaveLength(4);
+    expect(root.querySelectorAll('tbody th[scope=row]')).toHaveLength(plan.fabrics.length);
+  });
+
+  test('shoppingView calls a print by its name where it has one', () => {
+    const layers = [
+      { role: 'top', prints: [{ id: 'Blue sprig', color: '#123456' }, { id: 'B' }] },
+      { role: 'backing' },
+    ] as const;
+    const named = planThrow({ layers });
+    const root = renderFresh(shoppingView(watchContext({ answer: named }), named));
+    expect(readText(root, 'tbody th')).toContain('Blue sprig');
+    expect(find(root, 'tbody .face').getAttribute('fill')).toBe('#123456');
+  });
+
+  test('shoppingView leaves room for a shop', () => {
+    const root = renderFresh(shoppingView(watchContext(), plan));
+    expect(root.querySelector('slot[name=shopping]')).not.toBeNull();
+  });
+});
+
+describe('factsView', () => {
+  test('factsView says hours, weight, row ends and shrink with their figures', () => {
+    const text = renderFresh(factsView(watchContext(), plan)).textContent ?? '';
+    expect(text).toContain(`${Math.round(plan.mismatch.within)} in 100`);
+    expect(text).toMatch(/dry, .* wet: a household washer takes it/);
+    expect(text).toMatch(/[\d.]+\u00a0% across/);
+    expect(text).not.toMatch(/undefined|NaN/);
+  });
+
+  test('factsView says that cloth grew with a minus and never two', () => {
+    const grown = { ...plan, size: { ...plan.size, change: { width: 1.24, height: -2 } } };
+    const text = renderFresh(factsView(watchContext(), grown)).textContent ?? '';
+    expect(text).toContain('-1.2\u00a0% across, 2\u00a0% down');
+  });
+});
+
+describe('workView', () => {
+  test('workView lists the steps in order with a box for each', () => {
+    const root = renderFresh(workView(watchContext(), plan));
+    expect(root.querySelectorAll('ol input[type=checkbox]')).toHaveLength(plan.steps.length);
+    expect(readText(root, 'li:first-child')).not.toMatch(/\d\/\d/);
+  });
+
+  test('workView ticks and counts', () => {
+    const [first, second] = plan.steps;
+    const context = watchContext({ done: [first?.id ?? '', 'not in this plan'] });
+    const root = renderFresh(workView(context, plan));
+    expect(readText(root, 'header .soft')).toBe(`1 of ${plan.steps.length} done`);
+    find(root, 'li:nth-child(2) input').click();
+    expect(context.act.tick).toHaveBeenCalledExactlyOnceWith(second?.id);
+  });
+
+  test('workView ties each detail to its box', () => {
+    const root = renderFresh(workView(watchContext(), plan));
+    for (const box of root.querySelectorAll('input')) {
+      expect(root.querySelector(`#${box.getAttribute('aria-describedby')}`)).not.toBeNull();
+    }
+  });
+});

@@ -1,0 +1,34 @@
+import { type Mock, vi } from 'vitest';
+import type { PlanActions, PlanContext } from '../../client/elements/plan/plan-context.ts';
+import {
+  completeDraft,
+  FIRST_STATE,
+  type PlanState,
+} from '../../client/elements/plan/plan-state.ts';
+import { en } from '../../client/text/en.ts';
+import { planThrow } from './plan-throw.ts';
+
+/** What a view is given, with actions that only remember. */
+export interface WatchedContext extends PlanContext {
+  readonly act: { readonly [Name in keyof PlanActions]: Mock<PlanActions[Name]> };
+}
+
+/** A context with the plan of a throw on the table, changed where the test says. */
+export function watchContext(change: Partial<PlanState> = {}): WatchedContext {
+  const draft = completeDraft({});
+  const state: PlanState = { ...FIRST_STATE, draft, answer: planThrow(), isBusy: false, ...change };
+  const act = {
+    edit: vi.fn(),
+    set: vi.fn(),
+    replace: vi.fn(),
+    say: vi.fn(),
+    understand: vi.fn(),
+    measureIn: vi.fn(),
+    show: vi.fn(),
+    choose: vi.fn(),
+    tick: vi.fn(),
+    retry: vi.fn(),
+    print: vi.fn(),
+  };
+  return { state, text: en, unit: state.draft.unit === 'cm' ? 'cm' : 'in', act };
+}

@@ -58,6 +58,10 @@ export const NUMBER_LIMITS = {
   /** Lightness of a print, dark to light. */
   value: { least: 0, most: 100 },
   borderPasses: { least: 1, most: 6 },
+  /** Blocks along one side of a layout. */
+  layoutSide: { least: 1, most: 40 },
+  /** Chooses one layout among those alike. */
+  seed: { least: 0, most: 4_294_967_295 },
   /** Thread used per length sewn. */
   ratio: { least: 1, most: 10 },
   /** Minutes. */
@@ -97,6 +101,10 @@ export const SIZE_LIMITS = {
   cuts: 40,
   layers: { least: 2, most: 4 },
   prints: 26,
+  /** Prints of a layout at least. */
+  layoutPrints: 2,
+  /** Letters of one row of a layout, and its rows. */
+  layoutRow: 40,
   /** Characters of a name or id. */
   name: 40,
   /** Characters of a length as written. */
@@ -117,7 +125,7 @@ export const SIZE_LIMITS = {
   /** Requests in one batch. */
   batch: 50,
   /** Points of cost that a batch may come to, each about a tenth of a millisecond. */
-  batchCost: 100,
+  batchCost: 500,
   /** Bytes of a request body. */
   body: 65_536,
   /** Nesting of a request body. */

@@ -38,7 +38,7 @@ export async function describeBatch(
       operationId: 'postBatch',
       summary: batch.summary,
       description:
-        'What is wrong with one request is told in its place and harms no other. Each request has a cost in points, about a tenth of a millisecond each; a batch whose costs come to more than 100 is refused as a whole, before anything is reckoned.',
+        'What is wrong with one request is told in its place and harms no other. Each request has a cost in points, about a tenth of a millisecond each; a batch whose costs come to more than 500 is refused as a whole, before anything is reckoned.',
       tags: ['Calculations'],
       requestBody: {
         required: true,

@@ -1,6 +1,7 @@
 import { planQuilt } from '#core/plan.ts';
 import { resolvePlan } from '#core/wish/resolve-plan.ts';
 import { bindEndpoint } from '../http/bind-endpoint.ts';
+import { costPlan } from '../http/cost-plan.ts';
 import { planSchema } from '../http/schemas/plan-schema.ts';
 
 export const plan = bindEndpoint({
@@ -10,5 +11,6 @@ export const plan = bindEndpoint({
   schema: planSchema,
   resolve: resolvePlan,
   mediaType: 'application/json',
+  cost: costPlan,
   write: (understood) => JSON.stringify(planQuilt(understood)),
 });

@@ -75,5 +75,6 @@ export const stash = bindEndpoint({
   schema: stashSchema,
   resolve: resolveStash,
   mediaType: 'application/json',
+  cost: ({ input }) => 20 + 10 * input.pieces.length,
   write: (understood) => JSON.stringify(planStash(understood)),
 });

@@ -84,5 +84,8 @@ export const yardage = bindEndpoint({
   schema: yardageSchema,
   resolve: resolveYardage,
   mediaType: 'application/json',
+  // Kinds of piece are tried together, so they cost more than one after the other.
+  cost: ({ input }) =>
+    input.fabrics.reduce((sum, { pieces }) => sum + 2 + pieces.length ** 2 / 3, 0),
   write: (understood) => JSON.stringify(planYardage(understood)),
 });

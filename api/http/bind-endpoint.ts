@@ -1,6 +1,7 @@
 import type { Hono } from 'hono';
 import type * as z from 'zod';
 import { ENGINE } from '#core/engine.ts';
+import { SIZE_LIMITS } from '#core/limits.ts';
 import { fail, type Outcome, succeed } from '#core/outcome.ts';
 import { allowMethods } from './allow-methods.ts';
 import { answer, type NamedAnswer } from './answer.ts';
@@ -46,7 +47,9 @@ export function bindEndpoint<Request, Understood extends Resolved>(
     if (!understood.ok) return understood;
     const { value } = understood;
     const { query } = value;
-    const told = { path, query, engine: ENGINE, mediaType, cost: cost(value) };
+    // Whatever may be asked alone may also be asked in a batch of its own.
+    const points = Math.min(cost(value), SIZE_LIMITS.batchCost);
+    const told = { path, query, engine: ENGINE, mediaType, cost: points };
     return succeed({ ...told, write: () => write(value) });
   };
   const understand = (input: unknown) => {

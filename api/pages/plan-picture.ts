@@ -6,6 +6,7 @@ import { planQuilt } from '#core/plan.ts';
 import { resolvePlan } from '#core/wish/resolve-plan.ts';
 import { writeLength } from '#core/write-length.ts';
 import { bindEndpoint } from '../http/bind-endpoint.ts';
+import { costPlan } from '../http/cost-plan.ts';
 import { planSchema } from '../http/schemas/plan-schema.ts';
 
 /** The quilt of a plan as a picture to scale, for pages that allow no script. */
@@ -15,6 +16,7 @@ export const planPicture = bindEndpoint({
   schema: planSchema,
   resolve: resolvePlan,
   mediaType: 'image/svg+xml',
+  cost: costPlan,
   write: (understood) => writePicture(planQuilt(understood)),
 });
 

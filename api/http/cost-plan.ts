@@ -1,0 +1,16 @@
+import type { PlanInput } from '#core/contract.ts';
+
+/** Blocks of a quilt whose grid is not said. */
+const USUAL_BLOCKS = 200;
+
+/**
+ * What a plan costs, in points: a little for any, more for each cut size that every cloth is reckoned
+ * for, and more for each block that a print is found for. Measured with `npm run bench`.
+ */
+export function costPlan({ input }: { readonly input: PlanInput }): number {
+  const { target, block, cuts, layers } = input;
+  const cloths = layers.reduce((sum, { prints }) => sum + prints.length, 0);
+  const sizes = block.cut === undefined ? cuts.length : 1;
+  const blocks = 'columns' in target ? target.columns * target.rows : USUAL_BLOCKS;
+  return 4 + (sizes * cloths) / 40 + blocks / 50;
+}

@@ -9,24 +9,26 @@ export function tallyPrints(cells: readonly string[], prints: number): readonly 
 }
 
 /** A grid with counts for its prints that sum to its cells; some prints may have none. */
-export function anyLayout(most = 12) {
+export function anyLayout(most = 12, prints = 8) {
   const side = fc.integer({ min: 1, max: most });
-  return fc.tuple(side, side, fc.integer({ min: 1, max: 8 })).chain(([columns, rows, prints]) =>
-    fc
-      .array(fc.integer({ min: 0, max: prints - 1 }), {
-        minLength: columns * rows,
-        maxLength: columns * rows,
-      })
-      .map((picks) =>
-        deepFreeze({
-          grid: { columns, rows },
-          counts: Array.from(
-            { length: prints },
-            (_, print) => picks.filter((pick) => pick === print).length,
-          ),
-        }),
-      ),
-  );
+  return fc
+    .tuple(side, side, fc.integer({ min: 1, max: prints }))
+    .chain(([columns, rows, prints]) =>
+      fc
+        .array(fc.integer({ min: 0, max: prints - 1 }), {
+          minLength: columns * rows,
+          maxLength: columns * rows,
+        })
+        .map((picks) =>
+          deepFreeze({
+            grid: { columns, rows },
+            counts: Array.from(
+              { length: prints },
+              (_, print) => picks.filter((pick) => pick === print).length,
+            ),
+          }),
+        ),
+    );
 }
 
 /** Counts as equal as they can be. */

@@ -1,51 +1,52 @@
-import type { Grid } from '../block/size-quilt.ts';
-import { letterOf } from './letter-of.ts';
+import { type Board, countLeft, FREE } from './board.ts';
+import type { Draw } from './start-random.ts';
 
 /**
- * Deals the blocks of each print over the grid, row by row: each cell takes the print with the
- * largest share of its blocks still to lay among those that touch no like print, not even at a
- * corner; where none is left, one that touches at a corner only; else any. A plain rule, not a
- * search: it does not promise the fewest touching pairs.
+ * Deals prints over the free cells, row by row: each cell takes, among the prints that touch none of
+ * their like there, the one that lags most behind its fair share so far and in its column, with a
+ * little chance. Where no print with blocks left is free of touching, one without blocks left may be
+ * taken: the counts are put right afterwards.
  *
- * @param counts blocks of each print, summing to the cells of the grid
- * @returns a string a row from the top, a letter a block, A the first print
- *
- * @example
- * dealPrints({ columns: 4, rows: 2 }, [2, 2, 2, 2]) // => ['ABCD', 'CDAB']
+ * @param board its free cells are filled
  */
-export function dealPrints(grid: Grid, counts: readonly number[]): readonly string[] {
-  const left = [...counts];
-  const cells: number[][] = [];
-  for (let row = 0; row < grid.rows; row += 1) {
-    const line: number[] = [];
-    cells.push(line);
-    for (let column = 0; column < grid.columns; column += 1) {
-      const above = cells[row - 1];
-      const beside = [line[column - 1], above?.[column]];
-      const corners = [above?.[column - 1], above?.[column + 1]];
-      const choose = (refused: readonly (number | undefined)[]) => fullest(left, counts, refused);
-      const print = choose([...beside, ...corners]) ?? choose(beside) ?? choose([]) ?? 0;
-      left[print] = (left[print] ?? 0) - 1;
-      line.push(print);
-    }
+export function dealPrints(board: Board, draw: Draw): void {
+  const { cells, places, prints, stride, task } = board;
+  const { columns, rows } = task.grid;
+  const left = countLeft(board);
+  const inColumn = new Int32Array(prints * columns);
+  for (let index = 0; index < places.length; index += 1) {
+    const place = places[index] ?? 0;
+    const column = (place % stride) - 1;
+    const share = (index + 1) / places.length;
+    const down = (Math.floor(index / columns) + 1) / (rows * columns);
+    let best = 0;
+    let most = Number.NEGATIVE_INFINITY;
+    if (cells[place] === FREE) {
+      for (let print = 0; print < prints; print += 1) {
+        const count = task.counts[print] ?? 0;
+        if (count === 0) continue;
+        const remains = left[print] ?? 0;
+        const lag = remains - count * (1 - share);
+        const lagBelow = count * down - (inColumn[print * columns + column] ?? 0);
+        const alike = countAlike(board, place, print);
+        const harm = alike * 1000 + (remains <= 0 ? 300 - remains : 0);
+        const worth = lag + lagBelow + draw(1000) / 1500 - harm;
+        if (worth > most) {
+          most = worth;
+          best = print;
+        }
+      }
+      cells[place] = best;
+      left[best] = (left[best] ?? 0) - 1;
+    } else best = cells[place] ?? 0;
+    inColumn[best * columns + column] = (inColumn[best * columns + column] ?? 0) + 1;
   }
-  return cells.map((line) => line.map(letterOf).join(''));
 }
 
-/** The print with the largest share still to lay, ties to the earlier. */
-function fullest(
-  left: readonly number[],
-  counts: readonly number[],
-  refused: readonly (number | undefined)[],
-): number | undefined {
-  let best: number | undefined;
-  let most = 0;
-  for (const [print, count] of left.entries()) {
-    const share = count / (counts[print] ?? 1);
-    if (count > 0 && !refused.includes(print) && share > most + 1e-12) {
-      best = print;
-      most = share;
-    }
+function countAlike({ cells, near }: Board, place: number, print: number): number {
+  let alike = 0;
+  for (let at = 0; at < near.length; at += 1) {
+    if (cells[place + (near[at] ?? 0)] === print) alike += 1;
   }
-  return best;
+  return alike;
 }

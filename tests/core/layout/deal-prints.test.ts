@@ -1,56 +1,50 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { countTouching } from '#core/layout/count-touching.ts';
+import { FREE, makeBoard } from '#core/layout/board.ts';
 import { dealPrints } from '#core/layout/deal-prints.ts';
-import { anyLayout, tallyPrints } from '../../support/layouts.ts';
+import { startRandom } from '#core/layout/start-random.ts';
+import { anyTask, countTouch, keepsPins, lettersOf } from '../../support/boards.ts';
+import { equalCounts } from '../../support/layouts.ts';
 
 describe('dealPrints', () => {
-  test('dealPrints(4×2, four prints alike) touches nowhere', () => {
-    expect(dealPrints({ columns: 4, rows: 2 }, [2, 2, 2, 2])).toEqual(['ABCD', 'CDAB']);
-  });
-
-  test('dealPrints(one print) lays it everywhere', () => {
-    expect(dealPrints({ columns: 3, rows: 2 }, [6])).toEqual(['AAA', 'AAA']);
-  });
-
-  test('dealPrints(two prints alike) is a chessboard', () => {
-    const cells = dealPrints({ columns: 6, rows: 4 }, [12, 12]);
-    expect(countTouching(cells).sides).toBe(0);
-  });
-
-  test('dealPrints keeps the counts and fills the grid, and does the same each time', () => {
+  test('dealPrints leaves no cell free and moves no pin', () => {
     fc.assert(
-      fc.property(anyLayout(), ({ grid, counts }) => {
-        const cells = dealPrints(grid, counts);
-        expect(cells.map((line) => line.length)).toEqual(
-          Array.from({ length: grid.rows }, () => grid.columns),
-        );
-        expect(tallyPrints(cells, counts.length)).toEqual(counts);
-        expect(dealPrints(grid, counts)).toEqual(cells);
+      fc.property(anyTask(), (task) => {
+        const board = makeBoard(task);
+        dealPrints(board, startRandom(task.seed));
+        expect([...board.places].every((place) => board.cells[place] !== FREE)).toBe(true);
+        expect(keepsPins(lettersOf(board), task.fixed)).toBe(true);
       }),
     );
   });
 
-  test('dealPrints lets a print touch its like only where every print left would', () => {
-    fc.assert(
-      fc.property(anyLayout(8), ({ grid, counts }) => {
-        const cells = dealPrints(grid, counts);
-        const laid = cells.join('');
-        for (const [index, print] of [...laid].entries()) {
-          const row = Math.floor(index / grid.columns);
-          const column = index % grid.columns;
-          const left = new Set(laid.slice(index));
-          const sides = [cells[row]?.[column - 1], cells[row - 1]?.[column]];
-          const corners = [cells[row - 1]?.[column - 1], cells[row - 1]?.[column + 1]];
-          const isFree = (other: string, around: readonly (string | undefined)[]) =>
-            !around.includes(other);
-          const some = (around: readonly (string | undefined)[]) =>
-            [...left].some((other) => isFree(other, around));
-          const all = [...sides, ...corners];
-          if (some(all)) expect(isFree(print, all)).toBe(true);
-          else if (some(sides)) expect(isFree(print, sides)).toBe(true);
-        }
-      }),
-    );
+  test.each([
+    ['corners', 5],
+    ['corners', 8],
+    ['sides', 3],
+    ['sides', 6],
+  ] as const)(
+    'dealPrints touches nowhere (%s) with %i prints or more and no pins',
+    (touch, prints) => {
+      // Beside a cell at most four neighbours lie when it is dealt, two of them at sides.
+      for (let seed = 0; seed < 20; seed += 1) {
+        const grid = { columns: 3 + seed, rows: 21 - seed };
+        const counts = equalCounts(grid.columns * grid.rows, prints);
+        const board = makeBoard({ grid, counts, touch, seed });
+        dealPrints(board, startRandom(seed));
+        expect(countTouch(lettersOf(board), touch)).toBe(0);
+      }
+    },
+  );
+
+  test('dealPrints takes no print that has no blocks', () => {
+    const board = makeBoard({
+      grid: { columns: 4, rows: 4 },
+      counts: [8, 0, 8],
+      touch: 'corners',
+      seed: 1,
+    });
+    dealPrints(board, startRandom(1));
+    expect(lettersOf(board).join('')).toMatch(/^[AC]+$/);
   });
 });

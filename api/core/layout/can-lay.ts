@@ -17,8 +17,9 @@ export function mostApart({ columns, rows }: Grid, touch: Touch): number {
 
 /**
  * Whether nothing speaks against filling a grid from these prints with none touching itself: enough
- * cells that each can take, and four prints where corners count and both sides are 2 or more (any two
- * by two cells all touch each other). Necessary; an arrangement must still be found.
+ * cells that each can take; and where corners count, four different prints in each of the
+ * K = ⌊n/2⌋·⌊m/2⌋ squares of two by two cells that lie side by side, so Σ min(sⱼ, K) ≥ 4·K (with
+ * K > 0 four prints at least). Necessary; an arrangement must still be found.
  *
  * @param supply blocks there are of each print
  *
@@ -27,9 +28,8 @@ export function mostApart({ columns, rows }: Grid, touch: Touch): number {
  * canLay({ columns: 2, rows: 2 }, [9, 9, 9], 'corners') // => false
  */
 export function canLay(grid: Grid, supply: readonly number[], touch: Touch): boolean {
-  const most = mostApart(grid, touch);
-  const cells = supply.reduce((sum, blocks) => sum + Math.min(blocks, most), 0);
-  if (cells < grid.columns * grid.rows) return false;
-  const isFlat = grid.columns > 1 && grid.rows > 1;
-  return touch === 'sides' || !isFlat || supply.filter((blocks) => blocks > 0).length >= 4;
+  const fill = (most: number) => supply.reduce((sum, blocks) => sum + Math.min(blocks, most), 0);
+  if (fill(mostApart(grid, touch)) < grid.columns * grid.rows) return false;
+  const squares = Math.floor(grid.columns / 2) * Math.floor(grid.rows / 2);
+  return touch === 'sides' || fill(squares) >= 4 * squares;
 }

@@ -4,14 +4,18 @@ import type { Touch } from '../contract.ts';
 import { arrangePrints } from './arrange-prints.ts';
 import { canLay, mostApart } from './can-lay.ts';
 import { countTouching } from './count-touching.ts';
+import { layChecks } from './lay-checks.ts';
 import { layFamilies } from './lay-families.ts';
 import { letterOf } from './letter-of.ts';
 import { settleTouching } from './settle-touching.ts';
 
+/** From more blocks on the quick ways are tried before the handsome one. */
+const MANY = 100;
+
 /**
  * Fills a grid from the blocks there are of each print, in proportion to them as far as that goes.
- * Where `touch` is given, so that no print touches itself: by plain repeats, else by families of rows
- * or of columns, else by settling what touches. What comes back is the proof.
+ * Where `touch` is given, so that no print touches itself: as a plan is laid out, in families of rows
+ * or of columns, in checks, or by settling what touches. What comes back is the proof.
  *
  * @param supply blocks there are of each print, at most 26 prints
  * @returns a string a row from the top, a letter a block, A the first print; nothing where there are
@@ -31,13 +35,26 @@ export function layApart(
   const most = touch === undefined ? blocks : mostApart(grid, touch);
   const capped = supply.map((count) => Math.min(count, most));
   if (capped.reduce((sum, count) => sum + count, 0) < blocks) return undefined;
-  const plain = arrangePrints(grid, apportionBlocks(blocks, capped));
-  if (touch === undefined || isApart(plain, touch)) return plain;
-  const found =
-    layFamilies(grid, supply) ??
-    turn(layFamilies({ columns: grid.rows, rows: grid.columns }, supply)) ??
-    settleTouching(plain.map(readRow), supply, touch);
-  return found?.map((row) => row.map(letterOf).join(''));
+  const inFamilies = () =>
+    writeRows(
+      layFamilies(grid, capped) ??
+        turn(layFamilies({ columns: grid.rows, rows: grid.columns }, capped)),
+    );
+  const asPlanned = () => arrangePrints(grid, apportionBlocks(blocks, capped));
+  if (touch === undefined) return (blocks > MANY ? inFamilies() : undefined) ?? asPlanned();
+  const ways = blocks > MANY ? [inFamilies, asPlanned] : [asPlanned, inFamilies];
+  if (touch === 'sides') ways.splice(1, 0, () => writeRows(layChecks(grid, capped)));
+  for (const lay of ways) {
+    const cells = lay();
+    if (cells !== undefined && isApart(cells, touch)) return cells;
+  }
+  return writeRows(settleTouching(asPlanned().map(readRow), supply, touch));
+}
+
+function writeRows(
+  rows: readonly (readonly number[])[] | undefined,
+): readonly string[] | undefined {
+  return rows?.map((row) => row.map(letterOf).join(''));
 }
 
 function isApart(cells: readonly string[], touch: Touch): boolean {

@@ -46,6 +46,12 @@ describe('canLay', () => {
     expect(canLay({ columns: 2, rows: 2 }, [2, 2], 'sides')).toBe(true);
   });
 
+  test('canLay wants enough of every one of four prints, since each meeting of corners has all', () => {
+    // 9 by 11 cells hold 4·5 squares of two by two apart: 20 of each of four prints.
+    expect(canLay({ columns: 9, rows: 11 }, [30, 30, 25, 19], 'corners')).toBe(false);
+    expect(canLay({ columns: 9, rows: 11 }, [30, 30, 25, 20], 'corners')).toBe(true);
+  });
+
   test('canLay counts no more of a print than can stand apart', () => {
     expect(canLay({ columns: 3, rows: 3 }, [5, 2, 1, 1], 'corners')).toBe(false);
     expect(canLay({ columns: 3, rows: 3 }, [5, 2, 2, 1], 'corners')).toBe(true);

@@ -48,5 +48,5 @@ legend{margin-bottom:.25em}
 summary{min-height:44px;cursor:pointer;font-weight:600}
 summary::before{content:"";width:.5em;height:.5em;border:solid;border-width:0 2px 2px 0;rotate:-45deg}
 [open]>summary::before{rotate:45deg}
-@media(forced-colors:active){.card{border:1px solid}.chip:has(:checked){outline:3px solid Highlight}}
+@media(forced-colors:active){.card{border:1px solid}.chip:has(:checked){forced-color-adjust:none;background:Highlight;color:HighlightText}}
 `;

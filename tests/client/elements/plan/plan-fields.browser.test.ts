@@ -4,17 +4,17 @@ import { watchContext } from '../../../support/plan-context.ts';
 import { find, readText, renderFresh, type } from '../../../support/render.ts';
 
 const SEAM = { path: 'block.seam', label: 'Seam' } as const;
-const valueOf = (root: ParentNode) => find<HTMLInputElement>(root, 'input').value;
+const readValue = (root: ParentNode) => find<HTMLInputElement>(root, 'input').value;
 
 describe('entryField', () => {
   test('entryField shows what was typed before all else', () => {
     const context = watchContext({ draft: { 'block.seam': ' 7/8ths' } });
-    expect(valueOf(renderFresh(entryField(context, { ...SEAM, shown: 1 })))).toBe(' 7/8ths');
+    expect(readValue(renderFresh(entryField(context, { ...SEAM, shown: 1 })))).toBe(' 7/8ths');
   });
 
   test('entryField shows a figure of the plan where nothing was typed', () => {
     const root = renderFresh(entryField(watchContext(), { ...SEAM, shown: 1.5 }));
-    expect(valueOf(root)).toBe('1½');
+    expect(readValue(root)).toBe('1½');
   });
 
   test('entryField that is emptied goes back to the usual figure, which stands there faintly', () => {

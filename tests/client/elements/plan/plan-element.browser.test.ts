@@ -1,0 +1,246 @@
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import * as onDevice from '../../../../client/data/on-device.ts';
+import { type PlanDetail, PlanElement } from '../../../../client/elements/plan/plan-element.ts';
+import { planThrow } from '../../../support/plan-throw.ts';
+import { find, readText, type } from '../../../support/render.ts';
+
+const home = location.href;
+let asked: string[] = [];
+let isDown = false;
+
+/** The service as the core would answer, or nobody at all. */
+async function answer(url: string): Promise<Response> {
+  asked.push(url);
+  if (isDown) throw new TypeError('Failed to fetch');
+  const outcome = onDevice.computePlan(new URL(url, location.href).search);
+  if (outcome.ok) return Response.json(outcome.value);
+  const errors = outcome.faults.map(({ path, ...fault }) => ({
+    ...fault,
+    pointer: `/${path.join('/')}`,
+  }));
+  return Response.json({ errors }, { status: 422 });
+}
+
+/** Puts an element on the page and waits for its first plan. */
+async function open(change: Partial<PlanElement> = {}): Promise<PlanElement> {
+  const element = Object.assign(new PlanElement(), change);
+  document.body.replaceChildren(element);
+  await settle(element);
+  return element;
+}
+
+async function settle(element: PlanElement): Promise<void> {
+  await expect.poll(() => shown(element).querySelector('.busy, .waiting')).toBeNull();
+}
+
+function shown(element: PlanElement): ShadowRoot {
+  if (element.shadowRoot === null) throw new Error('The element has no root.');
+  return element.shadowRoot;
+}
+
+const figures = (element: PlanElement) =>
+  readText(shown(element), '.figures').replaceAll('\u00a0', ' ');
+const alerts = (element: PlanElement) => readText(shown(element), '[role=alert]');
+
+describe('PlanElement', () => {
+  beforeEach(() => {
+    asked = [];
+    isDown = false;
+    vi.stubGlobal('fetch', vi.fn(answer));
+    PlanElement.source = { api: '', patience: 4000, loadCore: async () => onDevice };
+    if (customElements.get('ragbloom-plan') === undefined) {
+      customElements.define('ragbloom-plan', PlanElement);
+    }
+  });
+  afterEach(() => {
+    vi.unstubAllGlobals();
+    vi.restoreAllMocks();
+    localStorage.clear();
+    history.replaceState(null, '', home);
+  });
+
+  test('a PlanElement has a finished plan on the table before anything is typed', async () => {
+    const element = await open();
+    const { columns, rows } = planThrow().grid;
+    expect(figures(element)).toContain(`${columns} × ${rows}`);
+    expect(alerts(element)).toBe('');
+  });
+
+  test('a PlanElement plans what the attribute plan or the property request asks for', async () => {
+    const one = await open({ plan: 'target.columns=3&target.rows=4&block.cut=8' });
+    expect(figures(one)).toContain('3 × 4');
+    const other = await open({ request: { target: { columns: 4, rows: 5 }, block: { cut: 9 } } });
+    expect(figures(other)).toContain('4 × 5');
+  });
+
+  test('a PlanElement tells its host each plan, from inside its shadow', async () => {
+    const details: PlanDetail[] = [];
+    const listen = (event: Event) => {
+      expect(event.composed && event.bubbles).toBe(true);
+      details.push((event as CustomEvent<PlanDetail>).detail);
+    };
+    document.body.addEventListener('ragbloom-plan', listen);
+    await open();
+    document.body.removeEventListener('ragbloom-plan', listen);
+    expect(details).toHaveLength(1);
+    expect(details[0]?.from).toBe('service');
+    expect(details[0]?.answer).toEqual(JSON.parse(JSON.stringify(planThrow())));
+  });
+
+  test('a PlanElement says what a host got wrong, keeps it and plans the rest', async () => {
+    const element = await open({ plan: 'target.columns=3&target.rows=4&washes=999&colour=red' });
+    expect(figures(element)).toContain('3 × 4');
+    expect(alerts(element)).toContain('washes');
+    expect(alerts(element)).toContain('colour');
+    expect(element.plan).toContain('washes=999');
+  });
+
+  test('a PlanElement bears a host that hands it anything at all', async () => {
+    for (const request of [7, 'text', [], { target: 5 }, { target: { width: {} } }]) {
+      const element = await open(JSON.parse(JSON.stringify({ request })));
+      expect(figures(element)).toMatch(/\d × \d/);
+    }
+  });
+
+  test('a PlanElement plans again when typing rests, and asks once', async () => {
+    const element = await open({ plan: 'target.width=40&target.height=50' });
+    asked = [];
+    for (const text of ['4', '44', '44 1/2']) type(shown(element), '#target-width', text);
+    await expect.poll(() => asked.length).toBe(1);
+    await settle(element);
+    expect(asked[0]).toContain('target.width=44%201%2F2');
+    expect(find<HTMLInputElement>(shown(element), '#target-width').value).toBe('44 1/2');
+  });
+
+  test('a PlanElement leaves what was typed, says what is wrong, and keeps the last plan', async () => {
+    const element = await open({ plan: 'target.width=40&target.height=50' });
+    const before = figures(element);
+    type(shown(element), '#target-width', 'wide');
+    await expect.poll(() => shown(element).querySelector('.fault')?.textContent).toMatch(/“wide”/);
+    expect(find<HTMLInputElement>(shown(element), '#target-width').value).toBe('wide');
+    expect(figures(element)).toBe(before);
+    type(shown(element), '#target-width', '');
+    await expect
+      .poll(() => shown(element).querySelector('.fault')?.textContent)
+      .toMatch(/Type a number/);
+  });
+
+  test('a PlanElement understands a wish in words, its unit too', async () => {
+    const element = await open();
+    type(shown(element), '#words', 'a throw for the reading room, about 100 by 120 cm');
+    find(shown(element), '.go').click();
+    await expect
+      .poll(() => shown(element).querySelector<HTMLInputElement>('#target-width')?.value)
+      .toBe('100');
+    await settle(element);
+    expect(figures(element)).toContain(' cm');
+    expect(readText(shown(element), '.wish .chip:has(:checked)')).toBe('cm');
+  });
+
+  test('a PlanElement says where a wish holds no size', async () => {
+    const element = await open();
+    type(shown(element), '#words', 'something nice');
+    find(shown(element), '.go').click();
+    await expect
+      .poll(() => shown(element).querySelector('#words-fault')?.textContent)
+      .toMatch(/no size/);
+    expect(find<HTMLInputElement>(shown(element), '#words').value).toBe('something nice');
+  });
+
+  test('a PlanElement switches the unit and loses nothing on the way back', async () => {
+    const element = await open({ plan: 'target.width=40 1/2&target.height=50' });
+    const value = () => find<HTMLInputElement>(shown(element), '#target-width').value;
+    find(shown(element), 'input[name=unit]:not(:checked)').click();
+    await settle(element);
+    await expect.poll(value).toBe('102.87');
+    find(shown(element), 'input[name=unit]:not(:checked)').click();
+    await settle(element);
+    expect(value()).toBe('40 1/2');
+  });
+
+  test('a PlanElement has the device work it out when the service is down, and says so', async () => {
+    isDown = true;
+    const element = await open();
+    expect(alerts(element)).toContain('your device');
+    expect(figures(element)).toMatch(/\d × \d/);
+  });
+
+  test('a PlanElement offers to try again when neither is to be had', async () => {
+    isDown = true;
+    PlanElement.source = {
+      ...PlanElement.source,
+      loadCore: () => Promise.reject(new Error('none')),
+    };
+    const element = Object.assign(new PlanElement());
+    document.body.replaceChildren(element);
+    await expect.poll(() => shown(element).querySelector('.notice button')).not.toBeNull();
+    isDown = false;
+    find(shown(element), '.notice button').click();
+    await settle(element);
+    expect(figures(element)).toMatch(/\d × \d/);
+  });
+
+  test('a PlanElement leads to each of the other plans that it offers', async () => {
+    const element = await open({ plan: 'target.width=47&target.height=61' });
+    const options = [...shown(element).querySelectorAll<HTMLElement>('.options button')];
+    const wanted = options.map((option) => readText(option, 'small').split(',')[0] ?? '');
+    for (const [index, grid] of wanted.entries()) {
+      const again = await open({ plan: 'target.width=47&target.height=61' });
+      shown(again).querySelectorAll<HTMLElement>('.options button')[index]?.click();
+      await settle(again);
+      expect(figures(again)).toContain(grid);
+    }
+  });
+
+  test('a PlanElement touches neither address nor storage unless it is asked to', async () => {
+    const { length } = history;
+    const set = vi.spyOn(Storage.prototype, 'setItem');
+    const element = await open();
+    find(shown(element), '.blocks .chip:last-child input').click();
+    await settle(element);
+    find(shown(element), '.work input').click();
+    expect([location.href, history.length, set.mock.calls.length]).toEqual([home, length, 0]);
+    const embedded = await open({ address: true, remember: true, embedded: true });
+    find(shown(embedded), '.blocks .chip:last-child input').click();
+    await settle(embedded);
+    find(shown(embedded), '.work input').click();
+    expect([location.href, history.length, set.mock.calls.length]).toEqual([home, length, 0]);
+  });
+
+  test('a PlanElement with address keeps the plan there, and goes back with it', async () => {
+    const element = await open({ address: true });
+    const first = figures(element);
+    find(shown(element), '.blocks .chip:nth-child(2) input').click();
+    await expect.poll(() => location.search).toContain('block.cut=6');
+    await settle(element);
+    expect(figures(element)).not.toBe(first);
+    history.back();
+    await expect.poll(() => figures(element)).toBe(first);
+  });
+
+  test('a PlanElement with remember keeps ticks for the plan they were made on', async () => {
+    const element = await open({ remember: true });
+    find(shown(element), '.work input').click();
+    await element.updateComplete;
+    expect(readText(shown(element), '.work header .soft')).toMatch(/^1 of/);
+    const again = await open({ remember: true });
+    expect(readText(shown(again), '.work header .soft')).toMatch(/^1 of/);
+    const other = await open({ remember: true, plan: 'target.size=lap' });
+    expect(readText(shown(other), '.work header .soft')).toMatch(/^0 of/);
+  });
+
+  test('a PlanElement that is taken off the page while it asks goes on when it is back', async () => {
+    const element = new PlanElement();
+    document.body.replaceChildren(element);
+    await element.updateComplete;
+    element.remove();
+    document.body.append(element);
+    await settle(element);
+    expect(figures(element)).toMatch(/\d × \d/);
+  });
+
+  test('a PlanElement asks the service that its attribute api names', async () => {
+    await open({ api: 'https://planner.example' });
+    expect(asked[0]).toMatch(/^https:\/\/planner\.example\/v1\/plan\?/);
+  });
+});

@@ -20,8 +20,8 @@ export interface LeastStrips {
 
 /** Counted, never timed, so that equal input gives equal output on any machine. */
 const STEPS = { relax: 100_000, round: 20_000 } as const;
-const PROOF = { list: 40_000, search: 100_000, patterns: 1500 } as const;
-const SHORTEN = { search: 10_000, patterns: 150 } as const;
+const PROOF = { list: 40_000, search: 80_000, patterns: 1500 } as const;
+const SHORTEN = { search: 5000, patterns: 150 } as const;
 
 /**
  * The least length of roll over all plans of strips right across it, each as tall as its tallest

@@ -87,7 +87,7 @@ function listSets(
     members((pattern) => pattern.level >= level),
   );
   const kinds = [...problem.demand.keys()].flatMap((kind) =>
-    [1, 2, 3].map((least) => members((pattern) => (pattern.counts[kind] ?? 0) >= least)),
+    [1, 2, 3, 4, 5, 6].map((least) => members((pattern) => (pattern.counts[kind] ?? 0) >= least)),
   );
   return [levels, kinds];
 }

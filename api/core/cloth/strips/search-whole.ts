@@ -88,7 +88,7 @@ function childrenOf(
   split: Split,
 ): readonly Dictionary[] {
   const most = target + SLACK;
-  search.budget.steps -= dictionary.table.length / 16;
+  search.budget.steps -= dictionary.table.length / 32;
   return splitDictionary(dictionary, split, most - dictionary.cost)
     .filter((child) => settleDictionary(child, most, search.budget))
     .sort((one, other) => one.cost - other.cost);

@@ -33,20 +33,38 @@ export function chooseSplit(
 }
 
 /**
- * Two copies with one more row: in the first the sum is at most the whole number below it, in the
- * second at least the one above. Free variables that would cost more than is to spare are left out,
- * since they must be 0.
+ * Copies with one more row: in one the sum is at least the whole number above it, in the other at most
+ * the one below. A copy is left out where the first step of its repair shows that it costs more than is
+ * to spare; so are free variables that would cost more, since they must be 0.
+ *
+ * @param spare what the cost may still grow by
  */
 export function splitDictionary(
   whole: Dictionary,
   { members, value, sum }: Split,
   spare: number,
-): readonly [Dictionary, Dictionary] {
+): readonly Dictionary[] {
   const dictionary = dropDear(whole, spare);
-  const row = rowOf(dictionary, members);
-  const atMost = addRow(dictionary, row, value - sum);
-  for (let column = 0; column < row.length; column += 1) row[column] = -(row[column] ?? 0);
-  return [addRow(dictionary, row, sum - value - 1), atMost];
+  const atMost = rowOf(dictionary, members);
+  const atLeast = atMost.map((entry) => -entry);
+  return [
+    { row: atLeast, amount: sum - value - 1 },
+    { row: atMost, amount: value - sum },
+  ].flatMap(({ row, amount }) =>
+    -amount * leastRate(row, dictionary.costs) > spare ? [] : [addRow(dictionary, row, amount)],
+  );
+}
+
+/** What it costs at the least to raise a row by one; infinite where nothing raises it. */
+function leastRate(row: Float64Array, costs: Float64Array): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let column = 0; column < row.length; column += 1) {
+    const entry = -(row[column] ?? 0);
+    if (entry <= 1e-7) continue;
+    const rate = (costs[column] ?? 0) / entry;
+    if (rate < least) least = rate;
+  }
+  return least;
 }
 
 function dropDear(dictionary: Dictionary, spare: number): Dictionary {
@@ -63,12 +81,13 @@ function dropDear(dictionary: Dictionary, spare: number): Dictionary {
     const to = row * width;
     for (let at = 0; at < width; at += 1) less[to + at] = table[from + (kept[at] ?? 0)] ?? 0;
   }
-  return {
-    ...dictionary,
-    free: Int32Array.from(kept, (column) => free[column] ?? -1),
-    table: less,
-    costs: Float64Array.from(kept, (column) => costs[column] ?? 0),
-  };
+  const names = new Int32Array(width);
+  const added = new Float64Array(width);
+  for (let at = 0; at < width; at += 1) {
+    names[at] = free[kept[at] ?? 0] ?? -1;
+    added[at] = costs[kept[at] ?? 0] ?? 0;
+  }
+  return { ...dictionary, free: names, table: less, costs: added };
 }
 
 /** What each free variable adds to the sum. */

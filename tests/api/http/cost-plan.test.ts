@@ -15,8 +15,10 @@ const target = { columns: 4, rows: 5 };
 test('costPlan asks more for more blocks, more cut sizes and more prints', () => {
   const small = cost({ target, block: { cut: 8 } });
   expect(cost({ target: { columns: 20, rows: 25 }, block: { cut: 8 } })).toBeGreaterThan(small);
-  expect(cost({ target, cuts: [6, 7, 8, 9, 10] })).toBeGreaterThan(small);
-  const layers = [{ role: 'top' as const, prints: 26 }, { role: 'backing' as const }];
+  const wish = { width: 40, height: 50 };
+  const few = cost({ target: wish, cuts: [8] });
+  expect(cost({ target: wish, cuts: [6, 7, 8, 9, 10] })).toBeGreaterThan(few);
+  const layers = [{ role: 'top' as const, prints: 20 }, { role: 'backing' as const }];
   expect(cost({ target, block: { cut: 8 }, layers })).toBeGreaterThan(small);
 });
 

@@ -1,5 +1,5 @@
 import type { FabricName, Role } from '#core/contract.ts';
-import { type Draft, editDraft } from './draft.ts';
+import { type AnyDraft, editDraft } from './draft.ts';
 
 export const ROLES: readonly Role[] = ['top', 'middle', 'backing'];
 
@@ -10,7 +10,7 @@ export const ROLES: readonly Role[] = ['top', 'middle', 'backing'];
  * findLayer({ 'layers.0.role': 'top', 'layers.1.role': 'backing' }, 'backing') // => 1
  * findLayer({ 'layers.0.role': 'top', 'layers.1.role': 'backing' }, 'middle') // => 2
  */
-export function findLayer(draft: Draft, role: Role): number {
+export function findLayer(draft: AnyDraft, role: Role): number {
   let index = 0;
   while (![undefined, role].includes(draft[`layers.${index}.role`] as Role | undefined)) index += 1;
   return index;
@@ -23,26 +23,27 @@ export function findLayer(draft: Draft, role: Role): number {
  * @example
  * setFabric({ 'layers.0.role': 'top' }, 'middle', 'flannel') // => { 'layers.0.role': 'top', 'layers.1.role': 'middle', 'layers.1.fabric': 'flannel' }
  */
-export function setFabric(draft: Draft, role: Role, fabric: FabricName | ''): Draft {
+export function setFabric<Kind extends AnyDraft>(
+  draft: Kind,
+  role: Role,
+  fabric: FabricName | '',
+): Kind {
   const index = findLayer(draft, role);
   if (fabric === '') return dropLayer(draft, index);
   const known = /\.(gsm|thickness|shrink.*)$/;
   const kept = Object.entries(draft).filter(
     ([path]) => !(path.startsWith(`layers.${index}.`) && known.test(path)),
   );
-  return {
-    ...Object.fromEntries(kept),
-    [`layers.${index}.role`]: role,
-    [`layers.${index}.fabric`]: fabric,
-  };
+  const layer = { [`layers.${index}.role`]: role, [`layers.${index}.fabric`]: fabric };
+  return { ...Object.fromEntries(kept), ...layer } as Kind;
 }
 
 /** Takes a layer out; those after it move up. */
-function dropLayer(draft: Draft, index: number): Draft {
-  const kept = Object.entries(editDraft(draft, `layers.${index}` as 'target'));
+function dropLayer<Kind extends AnyDraft>(draft: Kind, index: number): Kind {
+  const kept = Object.entries(editDraft(draft, `layers.${index}`));
   const moveUp = (path: string) =>
     path.replace(/^layers\.(\d+)/, (all, at: string) =>
       Number(at) > index ? `layers.${Number(at) - 1}` : all,
     );
-  return Object.fromEntries(kept.map(([path, value]) => [moveUp(path), value]));
+  return Object.fromEntries(kept.map(([path, value]) => [moveUp(path), value])) as Kind;
 }

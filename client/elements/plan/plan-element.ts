@@ -1,6 +1,7 @@
 import { LitElement, type TemplateResult } from 'lit';
 import type { PlanRequest, Unit } from '#core/contract.ts';
 import { type Draft, editDraft } from '../../data/draft.ts';
+import { type HistoryWay, keepAddress } from '../../data/keep-address.ts';
 import type { LoadedPlan, PlanSource } from '../../data/load-plan.ts';
 import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
 import { readHostInput } from '../../data/read-host-input.ts';
@@ -8,7 +9,6 @@ import { keepTicks, readTicks } from '../../data/tick-store.ts';
 import { type Called, switchUnit } from '../../fields/switch-unit.ts';
 import { chooseText } from '../../text/text.ts';
 import { askPlan } from './ask-plan.ts';
-import { type HistoryWay, keepAddress } from './keep-address.ts';
 import type { PlanActions } from './plan-context.ts';
 import { FIRST_STATE, findBlank, type PlanState } from './plan-state.ts';
 import { planStyles } from './plan-styles.ts';

@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest';
-import { keepAddress } from '../../../../client/elements/plan/keep-address.ts';
+import { keepAddress } from '../../../client/data/keep-address.ts';
 
 const before = location.href;
 

@@ -9,12 +9,12 @@ export const planStyles = unsafeCSS(`${SHARED_STYLES}
 .figures{display:grid;grid-template-columns:repeat(auto-fit,minmax(9em,auto));gap:.6em 1em}
 .figures dd{white-space:nowrap}
 .figures b{font-family:var(--ragbloom-display,inherit);font-size:1.7em;line-height:1.1}
-[role=alert]:not(:has(*)){position:absolute}
+:is([role=alert],.lines):not(:has(*)){position:absolute}
 .part>button{justify-self:start}
 .picture{width:100%;max-height:36em;overflow:visible}
 .waiting{aspect-ratio:5/6;border:1px solid var(--ragbloom-line)}
 .caption p{flex:1 1 16em}
-.busy .quilt{opacity:.55;transition:opacity .2s .15s}
+.busy .picture{opacity:.55;transition:opacity .2s .15s}
 .notice{border:1px solid;border-inline-start:6px solid var(--ragbloom-madder);padding:.6em .9em}
 .options{display:grid;grid-template-columns:repeat(auto-fill,minmax(9.5em,1fr));gap:10px}
 .options button{padding:.6em;gap:.5em;place-items:start;text-align:start;border-color:var(--ragbloom-line)}
@@ -53,6 +53,8 @@ td b{font-size:1.2em}
 .picture{max-height:10cm}
 .part>*,.card>*{margin-bottom:.8em}
 .check{min-height:0}
+.check input{appearance:none}
+.check span{text-decoration:none!important}
 h2{break-after:avoid}
 .see,tr,li{break-inside:avoid}
 }`);

@@ -6,22 +6,35 @@ import type { PlanContext } from './plan-context.ts';
 
 type Caution = ShownPlan['cautions'][number];
 
-/** Cautions, the gravest first; what is merely good to know is folded away. */
-export function cautionsView({ text }: PlanContext, { cautions }: ShownPlan): TemplateResult {
-  const list = (isNote: boolean) => html`<ul class="lines">
-    ${cautions
-      .filter(({ severity }) => (severity === 'note') === isNote)
-      .map((caution) => cautionView(text.severities[caution.severity], caution))}
-  </ul>`;
+/** What is dangerous, where nobody passes it by. */
+export function dangersView(context: PlanContext, answer: ShownPlan): TemplateResult {
+  return listView(context, answer, 'danger');
+}
+
+/** What wants care; what is merely good to know is folded away. */
+export function cautionsView(context: PlanContext, answer: ShownPlan): TemplateResult {
+  const { text } = context;
   return sheetView(
     'cautions',
     text.notes.cautions,
-    html`${list(false)}
+    html`${listView(context, answer, 'care')}
       <details>
         <summary>${text.severities.note}</summary>
-        ${list(true)}
+        ${listView(context, answer, 'note')}
       </details>`,
   );
+}
+
+function listView(
+  { text }: PlanContext,
+  { cautions }: ShownPlan,
+  severity: Caution['severity'],
+): TemplateResult {
+  return html`<ul class="lines">
+    ${cautions
+      .filter((caution) => caution.severity === severity)
+      .map((caution) => cautionView(text.severities[severity], caution))}
+  </ul>`;
 }
 
 function cautionView(word: string, { severity, text, source }: Caution): TemplateResult {

@@ -111,6 +111,6 @@ export function workView({ state, text, act }: PlanContext, { steps }: ShownPlan
         </li>`,
       )}
     </ol>`,
-    html`<span class="soft">${text.work.done(done, steps.length)}</span>`,
+    html`<span class="soft off">${text.work.done(done, steps.length)}</span>`,
   );
 }

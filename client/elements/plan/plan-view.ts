@@ -5,7 +5,7 @@ import { writeHours } from '../../fields/write-figures.ts';
 import { type PlanContext, sayFault, sayLength } from './plan-context.ts';
 import { listOtherFaults } from './plan-state.ts';
 import { blocksView, clothView } from './plan-view-make.ts';
-import { cautionsView, groundsView } from './plan-view-notes.ts';
+import { cautionsView, dangersView, groundsView } from './plan-view-notes.ts';
 import { footView, optionsView, quiltView, sayCloth } from './plan-view-quilt.ts';
 import { factsView, shoppingView, workView } from './plan-view-sheets.ts';
 import { wishView } from './plan-view-wish.ts';
@@ -20,7 +20,7 @@ export function planView(context: PlanContext, hasFoot: boolean): TemplateResult
       ${
         answer === undefined
           ? html`<div class="waiting"></div>`
-          : [quiltView(context, answer), optionsView(context, answer)]
+          : [quiltView(context, answer), dangersView(context, answer), optionsView(context, answer)]
       }
     </div>
     <div class="part make">${blocksView(context)}${clothView(context)}</div>

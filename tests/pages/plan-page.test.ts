@@ -49,6 +49,7 @@ describe('what axe finds wrong on the page /', () => {
   ])('is nothing %s', async (_case, path, view) => {
     const page = await openPlan(path, view);
     for (const summary of await page.locator('summary').all()) await summary.click();
+    await settle(page);
     expect(await findViolations(page)).toEqual([]);
   });
 

@@ -7,6 +7,9 @@ import { SOURCES } from '../sources.ts';
 import { checkFixed, countPinned } from './check-fixed.ts';
 import { keep, type Reading, type Resolved, readPlain, writeQuery } from './reading.ts';
 
+/** The seed of a layout when none was asked for. */
+const SEED = 1;
+
 /**
  * Understands a wish for a layout. Counts left out share the grid evenly, or are those of the grid
  * where all of it is given. Faults: `counts-do-not-sum` (or some prints counted and others not),
@@ -31,7 +34,8 @@ export function resolveLayout(request: LayoutRequest): Outcome<Resolved<LayoutIn
   });
   const touch = resolveTouch(reading, request.touch, prints);
   const fixed = isRead ? keepFixed(reading, request) : undefined;
-  const seed = readPlain(reading, { path: ['seed'], given: request.seed, fallback: 1 });
+  const { seed = SEED } = request;
+  if (seed !== SEED) keep(reading, ['seed'], seed);
   if (reading.faults.length > 0) return fail(reading.faults);
   const input = { columns, rows, prints, pattern, touch, ...(fixed && { fixed }), seed };
   return succeed({ input, assumptions: reading.assumptions, query: writeQuery(reading.kept) });

@@ -35,20 +35,34 @@ export function layApart(
   const most = touch === undefined ? blocks : mostApart(grid, touch);
   const capped = supply.map((count) => Math.min(count, most));
   if (capped.reduce((sum, count) => sum + count, 0) < blocks) return undefined;
-  const inFamilies = () =>
-    writeRows(
-      layFamilies(grid, capped) ??
-        turn(layFamilies({ columns: grid.rows, rows: grid.columns }, capped)),
-    );
   const asPlanned = () => arrangePrints(grid, apportionBlocks(blocks, capped));
-  if (touch === undefined) return (blocks > MANY ? inFamilies() : undefined) ?? asPlanned();
-  const ways = blocks > MANY ? [inFamilies, asPlanned] : [asPlanned, inFamilies];
-  if (touch === 'sides') ways.splice(1, 0, () => writeRows(layChecks(grid, capped)));
-  for (const lay of ways) {
-    const cells = lay();
-    if (cells !== undefined && isApart(cells, touch)) return cells;
-  }
-  return writeRows(settleTouching(asPlanned().map(readRow), supply, touch));
+  if (touch === undefined)
+    return (blocks > MANY ? layLines(grid, capped) : undefined) ?? asPlanned();
+  const early = blocks > MANY ? layQuick(grid, capped, touch) : undefined;
+  if (early !== undefined) return early;
+  const planned = asPlanned();
+  if (isApart(planned, touch)) return planned;
+  return (
+    (blocks > MANY ? undefined : layQuick(grid, capped, touch)) ??
+    writeRows(settleTouching(planned.map(readRow), supply, touch))
+  );
+}
+
+function layQuick(
+  grid: Grid,
+  supply: readonly number[],
+  touch: Touch,
+): readonly string[] | undefined {
+  const checks = touch === 'sides' ? writeRows(layChecks(grid, supply)) : undefined;
+  return checks !== undefined && isApart(checks, touch) ? checks : layLines(grid, supply);
+}
+
+/** In families of rows, else of columns. */
+function layLines(grid: Grid, supply: readonly number[]): readonly string[] | undefined {
+  const { columns, rows } = grid;
+  return writeRows(
+    layFamilies(grid, supply) ?? turn(layFamilies({ columns: rows, rows: columns }, supply)),
+  );
 }
 
 function writeRows(

@@ -2,7 +2,7 @@ import type { Grid } from '../block/size-quilt.ts';
 import type { Touch } from '../contract.ts';
 
 /** Work that one attempt may cost: cells looked at. */
-const MOST_LOOKS = 400_000;
+const MOST_LOOKS = 150_000;
 /** Other cells tried as partners of one that touches. */
 const PARTNERS = 24;
 /** Steps for which a cell that was changed stays as it is. */

@@ -31,7 +31,7 @@ const ALIKE = 0.05;
 /** A plan that is nearer in shape is shown beside a larger one down to this part of its area. */
 const WORTH = 0.75;
 /** Grids for which no arrangement was found before the search is given up. */
-const MOST_FAILURES = 60;
+const MOST_FAILURES = 24;
 
 /**
  * The plans that the pieces give, largest first: for each cut size the largest, and beside it any that

@@ -5,7 +5,7 @@ import { listPrints } from '../kits/list-prints.ts';
 import { fromMillimetres, toMillimetres } from '../length.ts';
 import { prewashRates } from '../wash/prewash-rates.ts';
 import { usableCuts } from './check-block.ts';
-import { checkIds } from './check-stash.ts';
+import { checkIds } from './check-ids.ts';
 import { isSound, type Reading } from './reading.ts';
 
 /**

@@ -4,6 +4,7 @@ import { roundTo } from '../length.ts';
 import { SIZE_LIMITS } from '../limits.ts';
 import type { Path } from '../outcome.ts';
 import { SOURCES } from '../sources.ts';
+import { checkIds } from './check-ids.ts';
 import { isSound, type Reading } from './reading.ts';
 
 /**
@@ -29,23 +30,6 @@ export function checkStash(
     reading.faults.push({ code: 'too-long', path: ['pieces'], expected, received: prints.size });
   }
   checkFaces(reading, input, places);
-}
-
-/**
- * Refuses two things of one name (`repeated-id`).
- */
-export function checkIds(
-  reading: Reading,
-  named: readonly { readonly id: string }[],
-  path: Path,
-): void {
-  const seen = new Set<string>();
-  for (const [index, { id }] of named.entries()) {
-    if (seen.has(id)) {
-      reading.faults.push({ code: 'repeated-id', path: [...path, index, 'id'], received: id });
-    }
-    seen.add(id);
-  }
 }
 
 function checkRoles(reading: Reading, { pieces, layers }: StashInput): void {

@@ -1,7 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import type { StashRequest } from '#core/contract.ts';
-import { checkIds } from '#core/wish/check-stash.ts';
-import { startReading } from '#core/wish/reading.ts';
 import { resolveStash } from '#core/wish/resolve-stash.ts';
 import { topPiece } from '../../support/stashes.ts';
 
@@ -61,16 +59,5 @@ describe('checkStash', () => {
   test('checkStash passes over usual cut sizes in silence while one of them will do', () => {
     expect(faultsOf({ block: { seam: '8 cm' } })).toEqual([]);
     expect(faultsOf({ unit: 'cm', block: { seam: '10 cm' } })).toEqual([]);
-  });
-});
-
-describe('checkIds', () => {
-  test('checkIds names every later one of a name', () => {
-    const reading = startReading('in');
-    checkIds(reading, [{ id: 'a' }, { id: 'b' }, { id: 'a' }, { id: 'a' }], ['bolts']);
-    expect(reading.faults.map(({ path }) => path)).toEqual([
-      ['bolts', 2, 'id'],
-      ['bolts', 3, 'id'],
-    ]);
   });
 });

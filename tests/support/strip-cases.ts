@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import type { PieceKind } from '#core/cloth/strips/list-levels.ts';
+import { listLevels, type PieceKind } from '#core/cloth/strips/list-levels.ts';
+import type { StripProblem } from '#core/cloth/strips/strip-plan.ts';
 
 /** Several sizes on one roll. */
 export interface StripCase {
@@ -51,3 +52,18 @@ export function stripCases(
     }),
   );
 }
+
+/** A case as the parts of the search see it. */
+export function problemOf({ kinds, usable }: StripCase): StripProblem {
+  return { usable, levels: listLevels(kinds, usable), demand: kinds.map(({ count }) => count) };
+}
+
+/** Three sizes on a roll of 100 by hand: 3 of 30 by 20, 2 of 40 by 25 that may be turned, 5 of 20 by 10. */
+export const BY_HAND: StripCase = {
+  usable: 100,
+  kinds: [
+    { across: 30, along: 20, count: 3, canTurn: false },
+    { across: 40, along: 25, count: 2, canTurn: true },
+    { across: 20, along: 10, count: 5, canTurn: false },
+  ],
+};

@@ -44,7 +44,7 @@ export function splitDictionary(
   { members, value, sum }: Split,
   spare: number,
 ): readonly Dictionary[] {
-  const dictionary = dropDear(whole, spare);
+  const dictionary = dropDear(whole, members.length, spare);
   const atMost = rowOf(dictionary, members);
   const atLeast = atMost.map((entry) => -entry);
   return [
@@ -67,11 +67,13 @@ function leastRate(row: Float64Array, costs: Float64Array): number {
   return least;
 }
 
-function dropDear(dictionary: Dictionary, spare: number): Dictionary {
+/** Leaves out whole variables (all but the surpluses of needs) of which even one costs too much. */
+function dropDear(dictionary: Dictionary, names: number, spare: number): Dictionary {
   const { free, amounts, table, costs } = dictionary;
   const kept: number[] = [];
   for (let column = 0; column < free.length; column += 1) {
-    if ((costs[column] ?? 0) <= spare) kept.push(column);
+    const isPartible = (free[column] ?? 0) >= names;
+    if (isPartible || (costs[column] ?? 0) <= spare) kept.push(column);
   }
   const width = kept.length;
   if (width > 0.8 * free.length) return dictionary;
@@ -81,13 +83,13 @@ function dropDear(dictionary: Dictionary, spare: number): Dictionary {
     const to = row * width;
     for (let at = 0; at < width; at += 1) less[to + at] = table[from + (kept[at] ?? 0)] ?? 0;
   }
-  const names = new Int32Array(width);
+  const left = new Int32Array(width);
   const added = new Float64Array(width);
   for (let at = 0; at < width; at += 1) {
-    names[at] = free[kept[at] ?? 0] ?? -1;
+    left[at] = free[kept[at] ?? 0] ?? -1;
     added[at] = costs[kept[at] ?? 0] ?? 0;
   }
-  return { ...dictionary, free: names, table: less, costs: added };
+  return { ...dictionary, free: left, table: less, costs: added };
 }
 
 /** What each free variable adds to the sum. */

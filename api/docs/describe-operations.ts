@@ -18,7 +18,7 @@ export interface DescribedEndpoint {
  * The input of an endpoint as JSON Schema, by the schema library's own converter: what it cannot say
  * is an error and not an empty schema.
  */
-export function describeInput(schema: z.ZodType): JsonSchema {
+export function describeInput(schema: z.core.$ZodType): JsonSchema {
   const options = { io: 'input', target: 'draft-2020-12', unrepresentable: 'throw' } as const;
   // As plain JSON: what the converter hands out is more than data.
   const { $schema: _, ...plain } = JSON.parse(JSON.stringify(z.toJSONSchema(schema, options)));

@@ -1,5 +1,5 @@
 import type { Hono } from 'hono';
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { BatchRequest } from '#core/contract.ts';
 import { ENGINE } from '#core/engine.ts';
 import { SIZE_LIMITS } from '#core/limits.ts';
@@ -18,7 +18,7 @@ import type { Same } from '../http/same.ts';
 export interface BoundBatch {
   readonly path: '/v1/batch';
   readonly summary: string;
-  readonly schema: z.ZodType<BatchRequest>;
+  readonly schema: z.ZodMiniType<BatchRequest>;
   readonly mount: (app: Hono<Surroundings>) => void;
 }
 
@@ -60,16 +60,18 @@ export function bindBatch(endpoints: readonly BoundEndpoint[]): BoundBatch {
 function makeSchema(paths: readonly string[]) {
   const requestSchema = z
     .strictObject({
-      path: z.enum(paths).meta({ description: 'Address of the endpoint that is asked' }),
-      input: z.looseObject({}).meta({ description: 'What its own body would say' }),
+      path: z.enum(paths).check(z.meta({ description: 'Address of the endpoint that is asked' })),
+      input: z.looseObject({}).check(z.meta({ description: 'What its own body would say' })),
     })
-    .meta({ description: 'One request' });
+    .check(z.meta({ description: 'One request' }));
   const schema = z.strictObject({
     requests: z
       .array(requestSchema)
-      .min(1)
-      .max(SIZE_LIMITS.batch)
-      .meta({ description: 'What is asked, in the order of the answers' }),
+      .check(
+        z.minLength(1),
+        z.maxLength(SIZE_LIMITS.batch),
+        z.meta({ description: 'What is asked, in the order of the answers' }),
+      ),
   });
   true satisfies Same<z.infer<typeof schema>, BatchRequest>;
   return schema;

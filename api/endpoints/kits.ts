@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { Fibre, KitBolt, KitCosts, KitsRequest } from '#core/contract.ts';
 import { planKits } from '#core/kits.ts';
 import { SIZE_LIMITS } from '#core/limits.ts';
@@ -12,34 +12,36 @@ const { counted, lengthOf, nameOf, ranged } = wire;
 
 const currencySchema = z
   .string()
-  .regex(/^[A-Z]{3}$/, 'the three letters of ISO 4217, such as USD')
-  .meta({ description: 'Currency, ISO 4217' });
+  .check(
+    z.regex(/^[A-Z]{3}$/, 'the three letters of ISO 4217, such as USD'),
+    z.meta({ description: 'Currency, ISO 4217' }),
+  );
 
 const boltSchema = z
   .strictObject({
     id: nameOf('Name of the bolt'),
     role: wire.roleSchema,
-    print: nameOf('The print it shows; its own id unless told').exactOptional(),
+    print: z.exactOptional(nameOf('The print it shows; its own id unless told')),
     width: lengthOf('Width of the roll, selvages included'),
     length: lengthOf('What is on the bolt'),
-    selvage: lengthOf('Cut away at each edge').exactOptional(),
-    squaring: lengthOf('Cut away to square the end').exactOptional(),
-    cost: counted('money', 'Of a yard (in) or a metre (cm), in minor units').exactOptional(),
-    currency: currencySchema.exactOptional(),
+    selvage: z.exactOptional(lengthOf('Cut away at each edge')),
+    squaring: z.exactOptional(lengthOf('Cut away to square the end')),
+    cost: z.exactOptional(counted('money', 'Of a yard (in) or a metre (cm), in minor units')),
+    currency: z.exactOptional(currencySchema),
   })
-  .meta({ description: 'One bolt to cut from' });
+  .check(z.meta({ description: 'One bolt to cut from' }));
 true satisfies Same<z.infer<typeof boltSchema>, KitBolt>;
 
 const costsSchema = z
   .strictObject({
-    packaging: counted('money', 'Of one kit, in minor units').exactOptional(),
-    labour: counted('money', 'Of one kit, in minor units').exactOptional(),
-    overhead: counted('money', 'Of one kit, in minor units').exactOptional(),
-    margin: ranged('margin', 'Percent of the price that is not cost').exactOptional(),
-    markup: ranged('markup', 'Percent added to the cost').exactOptional(),
-    price: counted('money', 'Of one kit, in minor units').exactOptional(),
+    packaging: z.exactOptional(counted('money', 'Of one kit, in minor units')),
+    labour: z.exactOptional(counted('money', 'Of one kit, in minor units')),
+    overhead: z.exactOptional(counted('money', 'Of one kit, in minor units')),
+    margin: z.exactOptional(ranged('margin', 'Percent of the price that is not cost')),
+    markup: z.exactOptional(ranged('markup', 'Percent added to the cost')),
+    price: z.exactOptional(counted('money', 'Of one kit, in minor units')),
   })
-  .meta({ description: 'Money of one kit; one of margin, markup and price at most' });
+  .check(z.meta({ description: 'Money of one kit; one of margin, markup and price at most' }));
 true satisfies Same<z.infer<typeof costsSchema>, KitCosts>;
 
 const fibreSchema = z.strictObject({
@@ -50,33 +52,41 @@ true satisfies Same<z.infer<typeof fibreSchema>, Fibre>;
 
 const fibresSchema = z
   .array(fibreSchema)
-  .min(1)
-  .max(SIZE_LIMITS.fibres)
-  .meta({ description: 'What the cloth is made of; percents sum to 100' });
+  .check(
+    z.minLength(1),
+    z.maxLength(SIZE_LIMITS.fibres),
+    z.meta({ description: 'What the cloth is made of; percents sum to 100' }),
+  );
 
 export const kitsSchema = z.strictObject({
-  unit: wire.unitSchema.exactOptional(),
-  plan: planSchema.meta({ description: 'The quilt that the kits are for, as for /v1/plan' }),
-  kits: counted('kits', 'Kits wanted; as many as can be made unless told').exactOptional(),
-  bolts: z.array(boltSchema).min(1).max(SIZE_LIMITS.bolts).meta({ description: 'The bolts' }),
-  perKit: z
-    .strictObject({
-      distinctPrints: counted('distinctPrints', 'Fewest prints in each kit').exactOptional(),
-      mostOfOne: counted('mostOfOne', 'Most blocks of one print in each kit').exactOptional(),
-      spare: counted('kitSpare', 'Extra squares of each layer in each kit').exactOptional(),
-    })
-    .meta({ description: 'What each kit holds' })
-    .exactOptional(),
-  costs: costsSchema.exactOptional(),
-  currency: currencySchema.exactOptional(),
-  fibres: z
-    .strictObject({
-      top: fibresSchema.exactOptional(),
-      middle: fibresSchema.exactOptional(),
-      backing: fibresSchema.exactOptional(),
-    })
-    .meta({ description: 'Fibres by role; the usual ones of the fabrics unless told' })
-    .exactOptional(),
+  unit: z.exactOptional(wire.unitSchema),
+  plan: planSchema.check(
+    z.meta({ description: 'The quilt that the kits are for, as for /v1/plan' }),
+  ),
+  kits: z.exactOptional(counted('kits', 'Kits wanted; as many as can be made unless told')),
+  bolts: z
+    .array(boltSchema)
+    .check(z.minLength(1), z.maxLength(SIZE_LIMITS.bolts), z.meta({ description: 'The bolts' })),
+  perKit: z.exactOptional(
+    z
+      .strictObject({
+        distinctPrints: z.exactOptional(counted('distinctPrints', 'Fewest prints in each kit')),
+        mostOfOne: z.exactOptional(counted('mostOfOne', 'Most blocks of one print in each kit')),
+        spare: z.exactOptional(counted('kitSpare', 'Extra squares of each layer in each kit')),
+      })
+      .check(z.meta({ description: 'What each kit holds' })),
+  ),
+  costs: z.exactOptional(costsSchema),
+  currency: z.exactOptional(currencySchema),
+  fibres: z.exactOptional(
+    z
+      .strictObject({
+        top: z.exactOptional(fibresSchema),
+        middle: z.exactOptional(fibresSchema),
+        backing: z.exactOptional(fibresSchema),
+      })
+      .check(z.meta({ description: 'Fibres by role; the usual ones of the fabrics unless told' })),
+  ),
 });
 true satisfies Same<z.infer<typeof kitsSchema>, KitsRequest>;
 

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { StashPiece, StashRequest } from '#core/contract.ts';
 import { SIZE_LIMITS } from '#core/limits.ts';
 import { planStash } from '#core/stash.ts';
@@ -14,14 +14,16 @@ const pieceSchema = z
   .strictObject({
     id: nameOf('Name of the piece'),
     role: wire.roleSchema,
-    print: nameOf('The print it shows; its own id unless told').exactOptional(),
+    print: z.exactOptional(nameOf('The print it shows; its own id unless told')),
     width: lengthOf('Across the roll it came from'),
     length: lengthOf('Along the roll it came from'),
-    count: counted('stashCount', 'Pieces alike; 1 unless told').exactOptional(),
-    directional: z.boolean().meta({ description: 'Has an up and a down' }).exactOptional(),
-    selvage: lengthOf('Cut away at each edge across').exactOptional(),
+    count: z.exactOptional(counted('stashCount', 'Pieces alike; 1 unless told')),
+    directional: z.exactOptional(
+      z.boolean().check(z.meta({ description: 'Has an up and a down' })),
+    ),
+    selvage: z.exactOptional(lengthOf('Cut away at each edge across')),
   })
-  .meta({ description: 'Pieces on hand that are alike' });
+  .check(z.meta({ description: 'Pieces on hand that are alike' }));
 true satisfies Same<z.infer<typeof pieceSchema>, StashPiece>;
 
 const shapeSchema = z
@@ -29,43 +31,53 @@ const shapeSchema = z
     z.strictObject({ ratio: ranged('shapeRatio', 'Width for height') }),
     z.strictObject({ target: targetSchema }),
   ])
-  .meta({ description: 'How wide for its height, or the size to stop at; 0.8 unless told' });
+  .check(
+    z.meta({ description: 'How wide for its height, or the size to stop at; 0.8 unless told' }),
+  );
 
 export const stashSchema = z.strictObject({
-  unit: wire.unitSchema.exactOptional(),
+  unit: z.exactOptional(wire.unitSchema),
   pieces: z
     .array(pieceSchema)
-    .min(1)
-    .max(SIZE_LIMITS.stashPieces)
-    .meta({ description: 'What is on hand' }),
-  block: z
-    .strictObject({
-      cut: lengthOf('Side of a block as cut').exactOptional(),
-      seam: lengthOf('Seam allowance').exactOptional(),
-    })
-    .meta({ description: 'One block' })
-    .exactOptional(),
-  cuts: z
-    .array(lengthOf('Side of a block as cut'))
-    .min(1)
-    .max(SIZE_LIMITS.cuts)
-    .meta({ description: 'Cut sizes to consider when block.cut is left out' })
-    .exactOptional(),
-  layers: z
-    .array(wire.layerSchema.omit({ prints: true, width: true, selvage: true }))
-    .min(SIZE_LIMITS.layers.least)
-    .max(SIZE_LIMITS.layers.most)
-    .meta({ description: 'The sandwich; that of the pieces unless told' })
-    .exactOptional(),
-  shape: shapeSchema.exactOptional(),
-  touch: z
-    .enum(['sides', 'corners'])
-    .meta({ description: 'Where no print may meet its like' })
-    .exactOptional(),
-  grain: wire.grainSchema.exactOptional(),
-  washes: counted('washes', 'Which wash the washed size is for').exactOptional(),
-  squaring: lengthOf('Cut away along each piece to straighten it').exactOptional(),
-  usable: lengthOf('Least shorter side of what is worth keeping').exactOptional(),
+    .check(
+      z.minLength(1),
+      z.maxLength(SIZE_LIMITS.stashPieces),
+      z.meta({ description: 'What is on hand' }),
+    ),
+  block: z.exactOptional(
+    z
+      .strictObject({
+        cut: z.exactOptional(lengthOf('Side of a block as cut')),
+        seam: z.exactOptional(lengthOf('Seam allowance')),
+      })
+      .check(z.meta({ description: 'One block' })),
+  ),
+  cuts: z.exactOptional(
+    z
+      .array(lengthOf('Side of a block as cut'))
+      .check(
+        z.minLength(1),
+        z.maxLength(SIZE_LIMITS.cuts),
+        z.meta({ description: 'Cut sizes to consider when block.cut is left out' }),
+      ),
+  ),
+  layers: z.exactOptional(
+    z
+      .array(z.omit(wire.layerSchema, { prints: true, width: true, selvage: true }))
+      .check(
+        z.minLength(SIZE_LIMITS.layers.least),
+        z.maxLength(SIZE_LIMITS.layers.most),
+        z.meta({ description: 'The sandwich; that of the pieces unless told' }),
+      ),
+  ),
+  shape: z.exactOptional(shapeSchema),
+  touch: z.exactOptional(
+    z.enum(['sides', 'corners']).check(z.meta({ description: 'Where no print may meet its like' })),
+  ),
+  grain: z.exactOptional(wire.grainSchema),
+  washes: z.exactOptional(counted('washes', 'Which wash the washed size is for')),
+  squaring: z.exactOptional(lengthOf('Cut away along each piece to straighten it')),
+  usable: z.exactOptional(lengthOf('Least shorter side of what is worth keeping')),
 });
 true satisfies Same<z.infer<typeof stashSchema>, StashRequest>;
 

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { WashRequest } from '#core/contract.ts';
 import { SIZE_LIMITS } from '#core/limits.ts';
 import { predictWash } from '#core/wash.ts';
@@ -17,31 +17,34 @@ import {
 } from '../http/schemas/wire-schemas.ts';
 
 export const washSchema = z.strictObject({
-  unit: unitSchema.exactOptional(),
-  swatches: swatchesSchema.exactOptional(),
-  layers: layersSchema.exactOptional(),
-  grain: grainSchema.exactOptional(),
-  sewn: sidesOf('Size before washing').exactOptional(),
-  wanted: sidesOf('Size wished for after washing').exactOptional(),
-  block: z
-    .strictObject({
-      cut: lengthOf('Side of a block as cut').exactOptional(),
-      seam: lengthOf('Seam allowance').exactOptional(),
-    })
-    .meta({ description: 'The block that a wanted size is sewn from' })
-    .exactOptional(),
-  cuts: cutsSchema.exactOptional(),
-  fit: lengthOf('How near the wanted size must come').exactOptional(),
-  washes: z
-    .array(counted('washes', 'A wash count'))
-    .min(1)
-    .max(SIZE_LIMITS.washCounts)
-    .meta({ description: 'Wash counts to tell sizes for' })
-    .exactOptional(),
-  confidence: z
-    .literal([90, 95, 99])
-    .meta({ description: 'Confidence of the intervals, percent' })
-    .exactOptional(),
+  unit: z.exactOptional(unitSchema),
+  swatches: z.exactOptional(swatchesSchema),
+  layers: z.exactOptional(layersSchema),
+  grain: z.exactOptional(grainSchema),
+  sewn: z.exactOptional(sidesOf('Size before washing')),
+  wanted: z.exactOptional(sidesOf('Size wished for after washing')),
+  block: z.exactOptional(
+    z
+      .strictObject({
+        cut: z.exactOptional(lengthOf('Side of a block as cut')),
+        seam: z.exactOptional(lengthOf('Seam allowance')),
+      })
+      .check(z.meta({ description: 'The block that a wanted size is sewn from' })),
+  ),
+  cuts: z.exactOptional(cutsSchema),
+  fit: z.exactOptional(lengthOf('How near the wanted size must come')),
+  washes: z.exactOptional(
+    z
+      .array(counted('washes', 'A wash count'))
+      .check(
+        z.minLength(1),
+        z.maxLength(SIZE_LIMITS.washCounts),
+        z.meta({ description: 'Wash counts to tell sizes for' }),
+      ),
+  ),
+  confidence: z.exactOptional(
+    z.literal([90, 95, 99]).check(z.meta({ description: 'Confidence of the intervals, percent' })),
+  ),
 });
 true satisfies Same<z.infer<typeof washSchema>, WashRequest>;
 

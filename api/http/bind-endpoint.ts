@@ -1,5 +1,5 @@
 import type { Hono } from 'hono';
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { ENGINE } from '#core/engine.ts';
 import { SIZE_LIMITS } from '#core/limits.ts';
 import { fail, type Outcome, succeed } from '#core/outcome.ts';
@@ -27,7 +27,7 @@ export interface PricedAnswer extends NamedAnswer {
 export interface BoundEndpoint {
   readonly path: `/${string}`;
   readonly summary: string;
-  readonly schema: z.ZodType;
+  readonly schema: z.ZodMiniType;
   readonly mediaType: string;
   /** Understands an input without reckoning: its answer by name, or every fault. */
   readonly understand: (input: unknown) => Outcome<PricedAnswer>;

@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import type { Outcome } from '#core/outcome.ts';
 
 /** What the core makes of a request before it reckons: enough to name the answer without having it. */
@@ -12,7 +12,7 @@ export interface Endpoint<Request, Understood extends Resolved> {
   readonly path: `/${string}`;
   /** One sentence for the documents: what it is for. */
   readonly summary: string;
-  readonly schema: z.ZodType<Request>;
+  readonly schema: z.ZodMiniType<Request>;
   /** All rules that no schema can say, and every default. */
   readonly resolve: (request: Request) => Outcome<Understood>;
   readonly mediaType: string;

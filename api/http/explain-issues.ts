@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import { FAULT_CODES, type FaultCode } from '#core/faults.ts';
 import type { Fault, Path } from '#core/outcome.ts';
 import { chooseBranch } from './choose-branch.ts';

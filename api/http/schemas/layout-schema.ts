@@ -1,18 +1,21 @@
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import type { LayoutPrint, LayoutRequest } from '#core/contract.ts';
 import { SIZE_LIMITS } from '#core/limits.ts';
 import type { Same } from '../same.ts';
 import { counted, printSchema } from './wire-schemas.ts';
 
-const layoutPrintSchema = printSchema
-  .pick({ id: true, count: true, value: true, color: true })
-  .meta({ description: 'One print of a layout' });
+const { id, count, value, color } = printSchema.shape;
+const layoutPrintSchema = z
+  .strictObject({ id, count, value, color })
+  .check(z.meta({ description: 'One print of a layout' }));
 true satisfies Same<z.infer<typeof layoutPrintSchema>, LayoutPrint>;
 
-const rowSchema = z
-  .string()
-  .max(SIZE_LIMITS.layoutRow)
-  .meta({ description: 'One row: a letter a block, A the first print, a full stop a free cell' });
+const rowSchema = z.string().check(
+  z.maxLength(SIZE_LIMITS.layoutRow),
+  z.meta({
+    description: 'One row: a letter a block, A the first print, a full stop a free cell',
+  }),
+);
 
 /** What `/v1/layout` and `/v1/layout.svg` take. */
 export const layoutSchema = z.strictObject({
@@ -20,24 +23,31 @@ export const layoutSchema = z.strictObject({
   rows: counted('layoutSide', 'Blocks down'),
   prints: z
     .array(layoutPrintSchema)
-    .min(SIZE_LIMITS.layoutPrints)
-    .max(SIZE_LIMITS.prints)
-    .meta({ description: 'The prints; counts left out share the grid evenly' }),
-  pattern: z
-    .enum(['scattered', 'checkerboard', 'diagonal', 'rings'])
-    .meta({ description: 'How prints are laid; scattered unless told' })
-    .exactOptional(),
-  touch: z
-    .enum(['corners', 'sides'])
-    .meta({
-      description: 'Whether blocks that meet at a corner touch; corners with four prints or more',
-    })
-    .exactOptional(),
-  fixed: z
-    .array(rowSchema)
-    .max(SIZE_LIMITS.layoutRow)
-    .meta({ description: 'Blocks that stay where they are; a full grid is only judged' })
-    .exactOptional(),
-  seed: counted('seed', 'Another number, another layout').exactOptional(),
+    .check(
+      z.minLength(SIZE_LIMITS.layoutPrints),
+      z.maxLength(SIZE_LIMITS.prints),
+      z.meta({ description: 'The prints; counts left out share the grid evenly' }),
+    ),
+  pattern: z.exactOptional(
+    z
+      .enum(['scattered', 'checkerboard', 'diagonal', 'rings'])
+      .check(z.meta({ description: 'How prints are laid; scattered unless told' })),
+  ),
+  touch: z.exactOptional(
+    z.enum(['corners', 'sides']).check(
+      z.meta({
+        description: 'Whether blocks that meet at a corner touch; corners with four prints or more',
+      }),
+    ),
+  ),
+  fixed: z.exactOptional(
+    z
+      .array(rowSchema)
+      .check(
+        z.maxLength(SIZE_LIMITS.layoutRow),
+        z.meta({ description: 'Blocks that stay where they are; a full grid is only judged' }),
+      ),
+  ),
+  seed: z.exactOptional(counted('seed', 'Another number, another layout')),
 });
 true satisfies Same<z.infer<typeof layoutSchema>, LayoutRequest>;

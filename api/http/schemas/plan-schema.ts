@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import type { PlanRequest, Target } from '#core/contract.ts';
 import { SIZES } from '#core/tables/sizes.ts';
 import type { Same } from '../same.ts';
@@ -26,24 +26,29 @@ export const targetSchema = z
       oneWay({
         width: lengthOf('Width wished for'),
         height: lengthOf('Height wished for'),
-        at: z.enum(['washed', 'sewn']).meta({ description: 'washed unless told' }).exactOptional(),
+        at: z.exactOptional(
+          z.enum(['washed', 'sewn']).check(z.meta({ description: 'washed unless told' })),
+        ),
       }),
       oneWay({
-        size: z.enum(sizeNames).meta({ description: 'A quilt or bed by its name' }),
-        region: z
-          .enum(['us', 'uk', 'eu'])
-          .meta({ description: 'Whose beds; us for inches and eu for centimetres unless told' })
-          .exactOptional(),
+        size: z.enum(sizeNames).check(z.meta({ description: 'A quilt or bed by its name' })),
+        region: z.exactOptional(
+          z.enum(['us', 'uk', 'eu']).check(
+            z.meta({
+              description: 'Whose beds; us for inches and eu for centimetres unless told',
+            }),
+          ),
+        ),
       }),
       oneWay({
         bed: z
           .strictObject({
             width: lengthOf('Width of the mattress top'),
             length: lengthOf('Length of the mattress top'),
-            drop: lengthOf('Cloth hanging at each side').exactOptional(),
-            footDrop: lengthOf('Cloth hanging at the foot').exactOptional(),
+            drop: z.exactOptional(lengthOf('Cloth hanging at each side')),
+            footDrop: z.exactOptional(lengthOf('Cloth hanging at the foot')),
           })
-          .meta({ description: 'The measures of a bed' }),
+          .check(z.meta({ description: 'The measures of a bed' })),
       }),
       oneWay({
         columns: counted('columns', 'Blocks across'),
@@ -52,64 +57,68 @@ export const targetSchema = z
     ],
     { error: 'target-unclear' },
   )
-  .meta({ description: 'The size wished for, in one of four ways' });
+  .check(z.meta({ description: 'The size wished for, in one of four ways' }));
 true satisfies Same<z.infer<typeof targetSchema>, Target>;
 
 const blockSchema = z
   .strictObject({
-    cut: lengthOf('Side of a block as cut').exactOptional(),
-    seam: lengthOf('Seam allowance').exactOptional(),
-    snipDepth: lengthOf('Depth of a snip').exactOptional(),
-    snipPitch: lengthOf('From snip to snip').exactOptional(),
+    cut: z.exactOptional(lengthOf('Side of a block as cut')),
+    seam: z.exactOptional(lengthOf('Seam allowance')),
+    snipDepth: z.exactOptional(lengthOf('Depth of a snip')),
+    snipPitch: z.exactOptional(lengthOf('From snip to snip')),
   })
-  .meta({ description: 'One block' });
+  .check(z.meta({ description: 'One block' }));
 
 const stitchSchema = z
   .strictObject({
-    length: lengthOf('Length of a stitch').exactOptional(),
-    tail: lengthOf('Thread cut off where a seam starts or ends').exactOptional(),
-    link: lengthOf('Thread between two chained blocks').exactOptional(),
-    chained: z.boolean().meta({ description: 'Sewn one after the other' }).exactOptional(),
-    borderPasses: counted('borderPasses', 'Rounds of stitching at the edge').exactOptional(),
-    bobbin: lengthOf('Thread on one bobbin').exactOptional(),
-    ratio: ranged('ratio', 'Thread per length sewn, measured by unpicking').exactOptional(),
+    length: z.exactOptional(lengthOf('Length of a stitch')),
+    tail: z.exactOptional(lengthOf('Thread cut off where a seam starts or ends')),
+    link: z.exactOptional(lengthOf('Thread between two chained blocks')),
+    chained: z.exactOptional(
+      z.boolean().check(z.meta({ description: 'Sewn one after the other' })),
+    ),
+    borderPasses: z.exactOptional(counted('borderPasses', 'Rounds of stitching at the edge')),
+    bobbin: z.exactOptional(lengthOf('Thread on one bobbin')),
+    ratio: z.exactOptional(ranged('ratio', 'Thread per length sewn, measured by unpicking')),
   })
-  .meta({ description: 'How it is sewn' });
+  .check(z.meta({ description: 'How it is sewn' }));
 
 const paceSchema = z
   .strictObject({
-    cutPiece: ranged('pace', 'Minutes to cut a piece').exactOptional(),
-    stackBlock: ranged('pace', 'Minutes to stack a block').exactOptional(),
-    sewMetre: ranged('pace', 'Minutes to sew a metre').exactOptional(),
-    handleSeam: ranged('pace', 'Minutes to take up and lay down a seam').exactOptional(),
-    snip: ranged('pace', 'Minutes a snip').exactOptional(),
-    layBlock: ranged('pace', 'Minutes to lay out a block').exactOptional(),
-    trimBlock: ranged('pace', 'Minutes to trim a block').exactOptional(),
+    cutPiece: z.exactOptional(ranged('pace', 'Minutes to cut a piece')),
+    stackBlock: z.exactOptional(ranged('pace', 'Minutes to stack a block')),
+    sewMetre: z.exactOptional(ranged('pace', 'Minutes to sew a metre')),
+    handleSeam: z.exactOptional(ranged('pace', 'Minutes to take up and lay down a seam')),
+    snip: z.exactOptional(ranged('pace', 'Minutes a snip')),
+    layBlock: z.exactOptional(ranged('pace', 'Minutes to lay out a block')),
+    trimBlock: z.exactOptional(ranged('pace', 'Minutes to trim a block')),
   })
-  .meta({ description: 'Minutes of work' });
+  .check(z.meta({ description: 'Minutes of work' }));
 
 const toleranceSchema = z
   .strictObject({
-    seam: lengthOf('One standard deviation of a seam').exactOptional(),
-    cut: lengthOf('One standard deviation of a cut side').exactOptional(),
-    ease: lengthOf('How far a row end may be off').exactOptional(),
+    seam: z.exactOptional(lengthOf('One standard deviation of a seam')),
+    cut: z.exactOptional(lengthOf('One standard deviation of a cut side')),
+    ease: z.exactOptional(lengthOf('How far a row end may be off')),
   })
-  .meta({ description: 'How true a person cuts and sews' });
+  .check(z.meta({ description: 'How true a person cuts and sews' }));
 
 /** What a plan may be asked for; the rules between its parts are the core's. */
 export const planSchema = z.strictObject({
-  unit: wire.unitSchema.exactOptional(),
+  unit: z.exactOptional(wire.unitSchema),
   target: targetSchema,
-  block: blockSchema.exactOptional(),
-  cuts: wire.cutsSchema.exactOptional(),
-  layers: wire.layersSchema.exactOptional(),
-  swatches: wire.swatchesSchema.exactOptional(),
-  grain: wire.grainSchema.exactOptional(),
-  washes: counted('washes', 'Which wash the washed size is for').exactOptional(),
-  spare: ranged('spare', 'Extra pieces, percent').exactOptional(),
-  stitch: stitchSchema.exactOptional(),
-  pace: paceSchema.exactOptional(),
-  tolerance: toleranceSchema.exactOptional(),
-  explain: z.boolean().meta({ description: 'Tell how each figure came about' }).exactOptional(),
+  block: z.exactOptional(blockSchema),
+  cuts: z.exactOptional(wire.cutsSchema),
+  layers: z.exactOptional(wire.layersSchema),
+  swatches: z.exactOptional(wire.swatchesSchema),
+  grain: z.exactOptional(wire.grainSchema),
+  washes: z.exactOptional(counted('washes', 'Which wash the washed size is for')),
+  spare: z.exactOptional(ranged('spare', 'Extra pieces, percent')),
+  stitch: z.exactOptional(stitchSchema),
+  pace: z.exactOptional(paceSchema),
+  tolerance: z.exactOptional(toleranceSchema),
+  explain: z.exactOptional(
+    z.boolean().check(z.meta({ description: 'Tell how each figure came about' })),
+  ),
 });
 true satisfies Same<z.infer<typeof planSchema>, PlanRequest>;

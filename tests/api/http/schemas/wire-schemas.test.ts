@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { FABRICS } from '#core/tables/fabrics.ts';
 import * as wire from '../../../../api/http/schemas/wire-schemas.ts';
 
-const takes = (schema: z.ZodType, value: unknown) => schema.safeParse(value).success;
-const edges = (schema: z.ZodType, ...values: unknown[]) =>
+const takes = (schema: z.ZodMiniType, value: unknown) => schema.safeParse(value).success;
+const edges = (schema: z.ZodMiniType, ...values: unknown[]) =>
   values.map((value) => takes(schema, value));
 
 describe('wire-schemas', () => {

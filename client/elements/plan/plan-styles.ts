@@ -56,5 +56,5 @@ td b{font-size:1.2em}
 .check input{appearance:none}
 .check span{text-decoration:none!important}
 h2{break-after:avoid}
-.see,tr,li{break-inside:avoid}
+.see,tr,li,dl{break-inside:avoid}
 }`);

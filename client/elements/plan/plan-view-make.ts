@@ -12,7 +12,7 @@ import { type Entry, entryField } from './plan-fields.ts';
 
 /** Cut sizes that rulers are sold for: common practice. */
 const CUTS = { in: [6, 7, 8, 9, 10], cm: [15, 18, 20, 22, 25] };
-const USUAL = { top: 'quilting-cotton', middle: '', backing: 'flannel' } as const;
+const USUAL = { top: 'quilting-cotton', middle: 'cotton-batting', backing: 'flannel' } as const;
 const MOST_PRINTS = 26;
 
 /** The block: its cut, its seam, its snips. */
@@ -85,7 +85,9 @@ export function clothView(context: PlanContext): TemplateResult {
 
 /** Cloth for the outsides, batting or flannel for the middle, which may be left out. */
 function layerView({ state, text, act }: PlanContext, role: Role): TemplateResult {
-  const fabric = state.draft[`layers.${findLayer(state.draft, role)}.fabric`];
+  const index = findLayer(state.draft, role);
+  const usual = state.draft[`layers.${index}.role`] === undefined ? '' : USUAL[role];
+  const fabric = state.draft[`layers.${index}.fabric`];
   const names = FABRIC_NAMES.filter((name) =>
     role === 'middle' ? /batting|flannel/.test(name) : !/batting/.test(name),
   ).map((name) => [name, text.fabric(name)] as const);
@@ -93,7 +95,7 @@ function layerView({ state, text, act }: PlanContext, role: Role): TemplateResul
     id: role,
     label: text.role(role),
     choices: role === 'middle' ? [['', text.cloth.none], ...names] : names,
-    chosen: (fabric as FabricName | undefined) ?? USUAL[role],
+    chosen: (fabric as FabricName | undefined) ?? usual,
     onChoose: (other) => act.replace(setFabric(state.draft, role, other)),
   });
 }

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Draft } from '../../../../client/data/draft.ts';
 import { blocksView, clothView } from '../../../../client/elements/plan/plan-view-make.ts';
 import { watchContext } from '../../../support/plan-context.ts';
 import { planThrow } from '../../../support/plan-throw.ts';
@@ -64,6 +65,16 @@ describe('clothView', () => {
       'layers.2.role': 'middle',
       'layers.2.fabric': 'cotton-batting',
     });
+  });
+
+  test('clothView shows the usual cloth of a layer that names none, and none for a layer that is not there', () => {
+    const middle = (draft: Draft) => {
+      const root = renderFresh(clothView(watchContext({ draft })));
+      return find<HTMLSelectElement>(root, '#middle').selectedOptions[0]?.text;
+    };
+    const draft: Draft = { 'layers.0.role': 'top', 'layers.1.role': 'middle' };
+    expect(middle({ ...draft, 'layers.2.role': 'backing' })).toBe('Cotton batting');
+    expect(middle({ 'layers.0.role': 'top', 'layers.1.role': 'backing' })).toBe('None');
   });
 
   test('clothView offers batting for the middle alone', () => {

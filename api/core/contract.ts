@@ -826,7 +826,10 @@ export interface StashInput {
   readonly usable: number;
 }
 
-/** What keeps a plan from being larger: cloth of a role, like prints that would meet, or the wish itself. */
+/**
+ * What keeps a plan from being larger: cloth of a role; `touch`, that no larger layout was found in
+ * which like prints do not meet; `target` or `shape`, the wish itself; `greatest`, the limits.
+ */
 export type StashLimit = Role | 'touch' | 'target' | 'shape' | 'greatest';
 
 /** A rectangle left whole. */

@@ -16,8 +16,8 @@ export interface Choice {
 
 /**
  * What keeps a plan from being larger: each role whose cloth is not enough for the next larger grid of
- * the shape asked for; where all are, that like prints would touch; where no larger grid is, the size
- * to stop at or the greatest quilt. A plan that is offered beside a larger one of the same cut size is
+ * the shape asked for; where all are, that no layout of it was found in which like prints do not touch;
+ * where no larger grid is, the size to stop at or the greatest quilt. A plan that is offered beside a larger one of the same cut size is
  * there for its shape.
  *
  * @example

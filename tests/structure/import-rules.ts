@@ -74,6 +74,7 @@ export const RULES: readonly Rule[] = [
   },
   // The one address made up at run time: the lazily loaded bundle that stands beside this one.
   { room: 'client/embed.ts', may: ['client/elements/', COMPUTED] },
+  { room: 'client/embed-wash.ts', may: ['client/elements/', COMPUTED] },
   { room: 'client/api/build-package.ts', may: ['node:', 'esbuild'] },
   { room: 'client/api/', may: ['client/api/'], mayType: [CORE] },
   { room: 'client/build.ts', may: ['client/look/', 'node:', 'esbuild'] },

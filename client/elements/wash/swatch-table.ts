@@ -38,10 +38,7 @@ export const BLANK_ROW: Row = {
   bd: '',
 };
 
-/** Whether nothing was typed into a row. */
-export function isBlank(row: Row): boolean {
-  return Object.values(row).every((typed) => typed.trim() === '');
-}
+export const BLANK_CLOTH: Cloth = { fabric: 'quilting-cotton', washes: '1', rows: [] };
 
 /** Types into one cell; a row that was not there yet is grown. */
 export function typeCell(

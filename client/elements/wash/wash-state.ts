@@ -33,6 +33,19 @@ export interface WashState {
   readonly isSheet: boolean;
 }
 
+export const FIRST_STATE: WashState = {
+  cloths: [],
+  draft: {},
+  faults: [],
+  places: [],
+  hostFaults: [],
+  from: 'service',
+  isBusy: true,
+  isUnreachable: false,
+  shown: 0,
+  isSheet: false,
+};
+
 /** A quilt to begin with: the classic layers, the size of a throw. */
 const FIRST: WashDraft = {
   'layers.0.role': 'top',
@@ -136,6 +149,19 @@ export function listAll(cloths: readonly Cloth[]): readonly Place[] {
       { cloth, row, direction: 'width' } as const,
     ]),
   );
+}
+
+/** Whether a fault stands where no field is: not in the table, not in the quilt. */
+export function hasNoField({ path }: Fault): boolean {
+  const field =
+    /^(swatches\.\d+\.(before|after|washes|fabric|diagonals\.\w\w)|(wanted|sewn)\.\w+|fit|washes(\.\d+)?)$/;
+  return !field.test(path.join('.'));
+}
+
+/** Puts a value into one place of a draft, or takes the place out. */
+export function setPlace(draft: WashDraft, path: string, value: string | undefined): WashDraft {
+  const kept = Object.entries(draft).filter(([key]) => key !== path);
+  return Object.fromEntries(value === undefined ? kept : [...kept, [path, value]]);
 }
 
 export function unitOf(draft: WashDraft): Unit {

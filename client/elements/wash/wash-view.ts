@@ -1,0 +1,97 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Fault } from '#core/outcome.ts';
+import type { ShownWash } from '../../data/wash-answer-schema.ts';
+import { findSizes } from './find-sizes.ts';
+import { sayFault, sayLength, type WashContext } from './wash-context.ts';
+import { hasNoField } from './wash-state.ts';
+import { adviceView, defaultsView, groundsView } from './wash-view-advice.ts';
+import { courseView } from './wash-view-course.ts';
+import { markingView, swatchSheetView } from './wash-view-marking.ts';
+import { quiltView } from './wash-view-quilt.ts';
+import { resultView } from './wash-view-result.ts';
+import { swatchesView } from './wash-view-swatches.ts';
+
+/** The whole element from its state: what was measured on one side, what comes of it on the other. */
+export function washView(context: WashContext, hasFoot: boolean): TemplateResult {
+  const { state, text, act } = context;
+  const { answer, isBusy, isSheet } = state;
+  return html`<div class="table ${isBusy ? 'busy' : ''} ${isSheet ? 'sheet-only' : ''}">
+      <div class="part ask">${swatchesView(context)}</div>
+      <div class="part see">
+        ${noticesView(context)}
+        ${
+          answer === undefined
+            ? html`<div class="waiting"></div>`
+            : [
+                resultView(context, answer),
+                courseView(context, answer),
+                adviceView(context, answer),
+              ]
+        }
+      </div>
+      <div class="part make">${quiltView(context)}</div>
+      <div class="part sheets">
+        <div class="part">${markingView(context)}</div>
+        <div class="part">
+          ${defaultsView(context)}${answer && groundsView(context, answer)}
+          <button @click=${act.print}>${text.print}</button>
+        </div>
+      </div>
+      <p class="hidden" role="status" aria-atomic="true">${sayReady(context)}</p>
+      ${answer && hasFoot ? footView(context, answer) : nothing}
+    </div>
+    ${isSheet ? swatchSheetView(context) : nothing}`;
+}
+
+/** What stands between the swatches and an answer; the region is there before anything is said in it. */
+function noticesView(context: WashContext): TemplateResult {
+  const { state, text, words, act } = context;
+  const { faults, hostFaults, answer } = state;
+  const others = faults.filter(hasNoField);
+  const notice = (isSo: boolean, body: unknown) =>
+    isSo ? html`<div class="notice">${body}</div>` : nothing;
+  return html`<div class="off" role="alert">
+    ${notice(hostFaults.length > 0, [text.host, listView(context, hostFaults)])}
+    ${notice(others.length > 0, listView(context, others))}
+    ${notice(faults.length > 0 && answer !== undefined, words.stale)}
+    ${notice(state.isUnreachable, [
+      text.unreachable,
+      html`<button @click=${act.retry}>${text.retry}</button>`,
+    ])}
+    ${notice(state.from === 'device' && answer !== undefined, text.device)}
+  </div>`;
+}
+
+function listView(context: WashContext, faults: readonly Fault[]): TemplateResult {
+  return html`<ul>
+    ${faults.map(
+      (fault) => html`<li>${sayFault(context, fault)} <small>${fault.path.join('.')}</small></li>`,
+    )}
+  </ul>`;
+}
+
+/** What to sew and what comes of it, in a bar that stays in sight on a phone; decoration, since it stands above. */
+function footView(context: WashContext, answer: ShownWash): TemplateResult {
+  return html`<div class="foot" aria-hidden="true">
+    ${listFigures(context, answer).map((said) => html`<span>${said}</span>`)}
+  </div>`;
+}
+
+function listFigures(context: WashContext, answer: ShownWash): readonly string[] {
+  const { words } = context;
+  const sizes = findSizes(answer);
+  const first = sizes?.after[0];
+  if (sizes === undefined || first === undefined) return [];
+  const name = answer.input.sewn === undefined ? words.result.sew : words.result.sewn;
+  return [
+    `${name} ${sayLength(context, sizes.sewn.width, sizes.sewn.height)}`,
+    `→ ${sayLength(context, first.washed.width, first.washed.height)}`,
+  ];
+}
+
+/** One sentence for those who hear the page, when an answer is ready. */
+function sayReady(context: WashContext): string {
+  const { answer, isBusy, faults } = context.state;
+  if (isBusy || answer === undefined || faults.length > 0) return '';
+  return context.words.ready(listFigures(context, answer).join(' '));
+}

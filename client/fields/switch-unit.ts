@@ -56,10 +56,5 @@ function convert(typed: string, read: unknown, [from, to]: readonly [Unit, Unit]
 }
 
 function readAt(input: unknown, path: string): unknown {
-  return path
-    .split('.')
-    .reduce<unknown>(
-      (at, key) => (typeof at === 'object' && at !== null ? Reflect.get(at, key) : undefined),
-      input,
-    );
+  return path.split('.').reduce((at, key) => Reflect.get(Object(at), key), input);
 }

@@ -85,7 +85,7 @@ function drawPrint(
       stroke: look.figure,
       breadth: place((size / repeats) * breadth),
       round: true,
-      opacity: 0.7,
+      opacity: 0.6,
     },
   ];
 }

@@ -17,16 +17,16 @@ export interface PrintLook {
 }
 
 /** Nine grounds in steps of lightness, so that they stay apart for every kind of colour vision. */
-const CLOTHS: readonly (readonly [ground: string, figure: string])[] = [
-  ['#2f4f80', '#dbe5f0'],
-  ['#c65f44', '#fbe3cd'],
-  ['#dba336', '#7a4d0c'],
-  ['#6b9f98', '#1f4d49'],
-  ['#552a4a', '#e9c9d8'],
-  ['#a9cbe6', '#2f5580'],
-  ['#505c20', '#e9ebc4'],
-  ['#f0bdb9', '#8a2f38'],
-  ['#f3ecd9', '#7d6c48'],
+const GROUNDS = [
+  '#2f4f80',
+  '#c65f44',
+  '#dba336',
+  '#6b9f98',
+  '#552a4a',
+  '#a9cbe6',
+  '#505c20',
+  '#f0bdb9',
+  '#f3ecd9',
 ];
 
 const MOTIFS: readonly Motif[] = [
@@ -51,10 +51,9 @@ const MOTIFS: readonly Motif[] = [
  * findPrintLook(1).motif // => 'stripes'
  */
 export function findPrintLook(print: number, color?: string): PrintLook {
-  const [ground, figure] = CLOTHS[print % CLOTHS.length] ?? ['#f3ecd9', '#7d6c48'];
+  const ground = color ?? GROUNDS[print % GROUNDS.length] ?? '#f3ecd9';
   const motif = MOTIFS[print % MOTIFS.length] ?? 'dots';
-  if (color === undefined) return { ground, figure, motif };
-  return { ground: color, figure: isDark(color) ? '#fbf6ea' : '#1d2433', motif };
+  return { ground, figure: isDark(ground) ? '#fbf6ea' : '#1d2433', motif };
 }
 
 /** Whether white reads better than ink on a colour; the weights are those of relative luminance. */

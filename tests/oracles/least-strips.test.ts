@@ -8,7 +8,7 @@ import loadHighs from 'highs';
 import { beforeAll, describe, expect, inject, test } from 'vitest';
 import { leastStrips } from '#core/cloth/strips/least-strips.ts';
 import { deepFreeze } from '../support/deep-freeze.ts';
-import { listStrips, solveStrips } from '../support/pattern-model.ts';
+import { leastByPieces, listStrips, solveStrips } from '../support/pattern-model.ts';
 import type { Highs } from '../support/solve-model.ts';
 import { FAMILIES, type StripCase, type StripFamily, stripCases } from '../support/strip-cases.ts';
 
@@ -61,7 +61,7 @@ describe('leastStrips', () => {
       fc.property(small, (one) => {
         const ours = leastStrips(one.kinds, one.usable);
         expect(ours.optimal).toBe(true);
-        expect(ours.length).toBeCloseTo(searchAll(one), 6);
+        expect(ours.length).toBeCloseTo(leastByPieces(one), 6);
       }),
       { numRuns: 200 },
     );
@@ -80,28 +80,6 @@ describe('leastStrips', () => {
     );
   });
 });
-
-/** The least over every strip for the first piece left, and so on; wants met before are remembered. */
-function searchAll({ kinds, usable }: StripCase): number {
-  const strips = listStrips({ kinds, usable });
-  const known = new Map<string, number>();
-  const least = (wanted: readonly number[]): number => {
-    const first = wanted.findIndex((count) => count > 0);
-    if (first < 0) return 0;
-    const key = wanted.join();
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const totals = strips
-      .filter(({ counts }) => (counts[first] ?? 0) > 0)
-      .map(({ height, counts }) => {
-        const left = wanted.map((count, kind) => Math.max(0, count - (counts[kind] ?? 0)));
-        return height + least(left);
-      });
-    known.set(key, Math.min(...totals));
-    return Math.min(...totals);
-  };
-  return least(kinds.map(({ count }) => count));
-}
 
 /** Every strip of some pieces upright and some turned; the least of them for each number of pieces. */
 function leastOfOne({ kinds, usable }: StripCase, most: number): readonly number[] {

@@ -68,3 +68,25 @@ export function solveStrips(
     seconds,
   });
 }
+
+/** The least over every strip for the first piece left, and so on; wants met before are remembered. */
+export function leastByPieces({ kinds, usable }: StripCase): number {
+  const strips = listStrips({ kinds, usable });
+  const known = new Map<string, number>();
+  const least = (wanted: readonly number[]): number => {
+    const first = wanted.findIndex((count) => count > 0);
+    if (first < 0) return 0;
+    const key = wanted.join();
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const totals = strips
+      .filter(({ counts }) => (counts[first] ?? 0) > 0)
+      .map(({ height, counts }) => {
+        const left = wanted.map((count, kind) => Math.max(0, count - (counts[kind] ?? 0)));
+        return height + least(left);
+      });
+    known.set(key, Math.min(...totals));
+    return Math.min(...totals);
+  };
+  return least(kinds.map(({ count }) => count));
+}

@@ -1,10 +1,13 @@
-/** One way to lay the cells so far, told by what matters for the cells to come. */
+/**
+ * What matters of the cells laid so far for the cells to come, in one number: the last cells laid, named
+ * by the order in which their prints first show (0 before the first cell), and the blocks laid of each
+ * print, those in the frontier in the order of their names, then the others, most blocks first.
+ */
+type Key = number;
+
 interface State {
-  /** The last cells laid, named by the order in which their prints first show; −1 before the first. */
-  readonly frontier: readonly number[];
-  /** Blocks laid of each print: those in the frontier in the order of their names, then the others. */
-  readonly counts: readonly number[];
-  readonly pairs: number;
+  readonly frontier: number[];
+  readonly counts: number[];
 }
 
 /**
@@ -21,21 +24,28 @@ export function fewestByFrontier(
   touch: 'corners' | 'sides',
 ): ReadonlyMap<string, number> {
   const { columns, rows } = grid;
-  let layer = new Map<string, State>();
-  const nothing = Array.from({ length: columns + 1 }, () => -1);
-  keep(layer, { frontier: nothing, counts: Array.from({ length: prints }, () => 0), pairs: 0 });
+  const base = columns * rows + 1;
+  let layer = new Map<Key, number>([[0, 0]]);
   for (let cell = 0; cell < columns * rows; cell += 1) {
-    const next = new Map<string, State>();
+    const next = new Map<Key, number>();
     const near = listNear(cell, columns, touch);
-    for (const state of layer.values()) {
-      for (let print = 0; print < prints; print += 1) keep(next, lay(state, print, near));
+    for (const [key, pairs] of layer) {
+      const { frontier, counts } = unpack(key, { places: columns + 1, prints, base });
+      for (let print = 0; print < prints; print += 1) {
+        let alike = 0;
+        for (const back of near) if (frontier[frontier.length - back] === print + 1) alike += 1;
+        const own = pack({ frontier, counts }, { print, base });
+        const known = next.get(own);
+        if (known === undefined || known > pairs + alike) next.set(own, pairs + alike);
+      }
     }
     layer = next;
   }
   const fewest = new Map<string, number>();
-  for (const { counts, pairs } of layer.values()) {
-    const key = counts.toSorted((one, other) => other - one).join();
-    fewest.set(key, Math.min(pairs, fewest.get(key) ?? Number.POSITIVE_INFINITY));
+  for (const [key, pairs] of layer) {
+    const { counts } = unpack(key, { places: columns + 1, prints, base });
+    const name = counts.sort((one, other) => other - one).join();
+    fewest.set(name, Math.min(pairs, fewest.get(name) ?? Number.POSITIVE_INFINITY));
   }
   return fewest;
 }
@@ -44,31 +54,45 @@ export function fewestByFrontier(
 function listNear(cell: number, columns: number, touch: 'corners' | 'sides'): readonly number[] {
   const column = cell % columns;
   const [beside, above] = [column > 0 ? [1] : [], cell >= columns ? [columns] : []];
-  if (touch === 'sides' || cell < columns) return [...beside, ...above];
+  if (touch === 'sides' || cell < columns) return [...new Set([...beside, ...above])];
   const left = column > 0 ? [columns + 1] : [];
   const right = column < columns - 1 ? [columns - 1] : [];
   return [...new Set([...beside, ...above, ...left, ...right])];
 }
 
-function lay({ frontier, counts, pairs }: State, print: number, near: readonly number[]): State {
-  const alike = near.filter((back) => frontier[frontier.length - back] === print).length;
-  const laid = counts.map((count, at) => (at === print ? count + 1 : count));
-  return { frontier: [...frontier.slice(1), print], counts: laid, pairs: pairs + alike };
+/** The state after one more block, prints named anew. */
+function pack(
+  { frontier, counts }: State,
+  { print, base }: { readonly print: number; readonly base: number },
+): Key {
+  const names: number[] = [];
+  let key = 0;
+  for (let place = 1; place <= frontier.length; place += 1) {
+    const own = place === frontier.length ? print + 1 : (frontier[place] ?? 0);
+    let name = own === 0 ? 0 : names.indexOf(own) + 1;
+    if (own > 0 && name === 0) name = names.push(own);
+    key = key * (counts.length + 1) + name;
+  }
+  const blocks = (own: number) => (counts[own - 1] ?? 0) + (own === print + 1 ? 1 : 0);
+  const others: number[] = [];
+  for (let own = 1; own <= counts.length; own += 1)
+    if (!names.includes(own)) others.push(blocks(own));
+  for (const own of names) key = key * base + blocks(own);
+  for (const own of others.sort((one, other) => other - one)) key = key * base + own;
+  return key;
 }
 
-/** Names the prints anew and keeps the state where none as good is there. */
-function keep(layer: Map<string, State>, { frontier, counts, pairs }: State): void {
-  const seen = [...new Set(frontier.filter((print) => print >= 0))];
-  const others = counts.flatMap((count, print) => (seen.includes(print) ? [] : [count]));
-  const named: State = {
-    frontier: frontier.map((print) => (print < 0 ? -1 : seen.indexOf(print))),
-    counts: [
-      ...seen.map((print) => counts[print] ?? 0),
-      ...others.sort((one, other) => other - one),
-    ],
-    pairs,
+function unpack(
+  key: Key,
+  size: { readonly places: number; readonly prints: number; readonly base: number },
+): State {
+  let rest = key;
+  const take = (radix: number) => {
+    const digit = rest % radix;
+    rest = (rest - digit) / radix;
+    return digit;
   };
-  const key = `${named.frontier.join()}|${named.counts.join()}`;
-  const known = layer.get(key);
-  if (known === undefined || known.pairs > pairs) layer.set(key, named);
+  const counts = Array.from({ length: size.prints }, () => take(size.base)).reverse();
+  const frontier = Array.from({ length: size.places }, () => take(size.prints + 1)).reverse();
+  return { frontier, counts };
 }

@@ -21,6 +21,12 @@ export interface Effort {
 const TRIES = 30;
 
 /**
+ * Exchanges weighed for each loose block at most, with each way to begin and with the best: beyond, a
+ * small board has been seen from all sides.
+ */
+const PATIENCE = { begin: 50, best: 1000 } as const;
+
+/**
  * Looks for a layout with few touching pairs: a number of ways to begin, each mended a little by
  * exchanges until one reaches the goal, else the best of them mended further.
  *
@@ -38,13 +44,15 @@ export function findLayout(
   let best = empty;
   let least = Number.POSITIVE_INFINITY;
   let laid = 0;
-  const repair = (harm: number, steps: number) =>
-    repairTouching(board, tallyBoard(board), { harm, draw, goal: goal * PAIR, steps });
+  const repair = (harm: number, most: number, patience: number) => {
+    const steps = Math.min(most, patience * board.loose.length);
+    return repairTouching(board, tallyBoard(board), { harm, draw, goal: goal * PAIR, steps });
+  };
   for (const lay of listStarts(board, draw)) {
     board.cells.set(empty);
     lay(board);
     mendCounts(board, tallyBoard(board));
-    const harm = repair(weighHarm(board), effort.repair / TRIES);
+    const harm = repair(weighHarm(board), effort.repair / TRIES, PATIENCE.begin);
     if (harm < least) {
       least = harm;
       best = board.cells.slice();
@@ -53,5 +61,5 @@ export function findLayout(
     if (least <= goal * PAIR || laid >= effort.begin) break;
   }
   board.cells.set(best);
-  return Math.floor(repair(least, effort.repair) / PAIR);
+  return Math.floor(repair(least, effort.repair, PATIENCE.best) / PAIR);
 }

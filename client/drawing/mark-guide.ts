@@ -20,7 +20,7 @@ export interface MarkGuide {
 
 /** The bolt on the left, the swatch on the right, larger: each to its own scale. */
 const BOLT = { x: 4, y: 24, width: 150, height: 206 };
-const SWATCH = { x: 192, y: 44, side: 150 };
+const SWATCH = { x: 206, y: 44, side: 150 };
 
 /**
  * Where to cut swatches on the bolt and how to mark one, both to scale: three swatches that share no thread where
@@ -74,13 +74,12 @@ function swatchView({ specimen, marks, words }: MarkGuide) {
         [end, place],
       ].map(([dx = 0, dy = 0]) => svg`<circle class="dot" cx=${x + dx} cy=${y + dy} r="3" />`),
     )}
-    <path class="arrow" d="M${x + side + 10} ${y + side - 20}V${y + 20}m-4 7l4-7l4 7" />
+    <path class="arrow" d="M${x - 14} ${y + side - 10}V${y + 10}m-4 7l4-7l4 7" />
     <text x=${x + side / 2} y="11" text-anchor="middle">${words.specimen}</text>
     <path class="edge" d="M${x} ${y - 22}v8M${x} ${y - 18}h${side}M${x + side} ${y - 22}v8" />
     <path class="edge" d="M${x + start} ${foot - 4}v8M${x + start} ${foot}H${x + end}M${x + end} ${foot - 4}v8" />
     <text x=${x + side / 2} y=${foot + 18} text-anchor="middle">${words.marks}</text>
-    <text class="turned" x="0" y="0" text-anchor="middle"
-      transform="translate(${x + side + 12} ${y + side + 34})">${words.roll}</text>`;
+    <text text-anchor="middle" transform="translate(${x - 20} ${y + side / 2}) rotate(-90)">${words.roll}</text>`;
 }
 
 function round(value: number): number {

@@ -39,7 +39,9 @@ export function rulerBand(band: Band, scale: Span, label: string): TemplateResul
     ${interval === undefined ? nothing : box('mean-band', interval, TOP, FOOT - TOP)}
     <path class="edge" d=${traceTicks(scale)} />
     <path class="mean" d="M${at(mean)} ${TOP - 3}V${FOOT}" />
-    ${points.map((point) => svg`<circle class="dot" cx=${at(point)} cy="28" r="3.5" />`)}
+    ${stackDots(points).map(
+      ([point, rank]) => svg`<circle class="dot" cx=${at(point)} cy=${36 - 8 * rank} r="3.2" />`,
+    )}
     ${listNumerals(scale).map(
       (percent) => svg`<text x=${at(percent)} y="58" text-anchor="middle">${percent}</text>`,
     )}
@@ -56,6 +58,14 @@ export function findScale(shrinks: readonly number[]): Span {
   const low = Math.floor(Math.min(0, ...shrinks));
   const high = Math.ceil(Math.max(1, ...shrinks));
   return { low, high };
+}
+
+/** Specimens that changed alike stand on top of each other, up to three high. */
+function stackDots(points: readonly number[]): readonly (readonly [number, number])[] {
+  return points.map((point, index) => {
+    const alike = points.slice(0, index).filter((other) => Math.abs(other - point) < 0.05).length;
+    return [point, Math.min(alike, 2)];
+  });
 }
 
 function placeOn({ low, high }: Span, percent: number): number {

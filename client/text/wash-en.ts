@@ -63,8 +63,9 @@ export const washEn = {
       `one new piece between ${low} and ${high}, ${sure} times in 100.`,
     count: (n: number, sd: string) => `${n} measured, spread ${sd}.`,
     reading: (blur: string) => `The ruler alone blurs one by ${blur}.`,
-    usual: (low: string, usual: string, high: string) =>
-      `The table takes ${usual} for it, ${low} to ${high} at the first wash.`,
+    usual: 'Dashed is what the table takes at the first wash:',
+    usualOf: (way: Way, usual: string, low: string, high: string) =>
+      `${along[way].toLowerCase()} ${usual}, ${low} to ${high}`,
     label: (way: string, change: string) => `${way}: ${change}`,
     notes,
   },
@@ -92,8 +93,8 @@ export const washEn = {
     shrink: 'Shrinks',
     drawing: (sewn: string, washed: string) =>
       `Two outlines to scale: sewn ${sewn}, washed ${washed}.`,
-    shown: 'Draw it after',
-    columns: ['Washes', 'Size', 'Smallest', 'Largest'],
+    shown: 'Drawn after so many washes',
+    columns: (unit: string) => ['Washes', `Size, ${unit}`, 'Smallest', 'Largest'],
     percentColumns: ['Washes', 'Shrinks, width and length', 'Least', 'Most'],
     nearest: (columns: number, rows: number, cut: string) =>
       `Nearest in whole blocks: ${columns} across, ${rows} down, cut ${cut}.`,
@@ -103,9 +104,9 @@ export const washEn = {
       width: ['wider', 'narrower', 'as wide'],
       height: ['longer', 'shorter', 'as long'],
     } as const,
-    exact: (sewn: string) => `To the inch it would be ${sewn}.`,
+    exact: (sewn: string) => `Exact would be ${sewn} sewn.`,
     plan: 'Plan this quilt with these swatches',
-    halve: (count: number) => `${count} swatches of each cloth would halve the doubt.`,
+    halve: (count: number) => `${count} swatches of each cloth, each way, would halve the doubt.`,
     noHalve: 'More swatches would not halve the doubt: the cloth itself varies that much.',
     keys: { sewn: 'sewn', washed: 'washed', doubt: 'smallest to largest' },
   },

@@ -17,7 +17,8 @@ export interface BeforeAfter {
   readonly high: Pair;
 }
 
-const INK = '#1b2233';
+/** A madder that stands out from the ground in the light and in the dark, and from the fringe. */
+const LIMIT = '#c2453d';
 const PRINTS = 4;
 
 /** Ours to draw with where nobody said what the block is: half a snip depth of an inch, or 6 mm. */
@@ -63,8 +64,8 @@ function drawLimit({ unit, sewn }: BeforeAfter, size: Pair): PathShape {
     width: mm(size.width),
     height: mm(size.height),
   };
-  const breadth = mm(Math.max(sewn.width, sewn.height)) / 300;
-  return { kind: 'path', part: 'outline', d: traceBox(box), stroke: INK, breadth };
+  const breadth = mm(Math.max(sewn.width, sewn.height)) / 260;
+  return { kind: 'path', part: 'outline', d: traceBox(box), stroke: LIMIT, breadth };
 }
 
 /**

@@ -3,10 +3,10 @@ import { SHARED_STYLES } from '../../look/shared-styles.ts';
 
 /** One column on a phone; where there is room, what was measured on the left, what comes of it on the right. */
 export const washStyles = unsafeCSS(`${SHARED_STYLES}
-.table,.part{display:grid;gap:24px}
+.table,.part{display:grid;gap:24px;align-items:start}
 .part{align-content:start}
 svg{display:block;overflow:visible;width:100%}
-svg text{fill:var(--ragbloom-ink);font-size:12px;font-variant-numeric:tabular-nums}
+svg:not(.picture) text{fill:var(--ragbloom-ink);font-size:12px;font-variant-numeric:tabular-nums}
 [role=alert]:not(:has(*)){position:absolute}
 .notice{border:1px solid;border-inline-start:6px solid var(--ragbloom-madder);padding:.6em .9em}
 .notice button{margin-block-start:.6em}
@@ -43,14 +43,17 @@ svg text{fill:var(--ragbloom-ink);font-size:12px;font-variant-numeric:tabular-nu
 .dot{fill:var(--ragbloom-sheet);stroke:var(--ragbloom-ink);stroke-width:1.6}
 .doubt{fill:var(--ragbloom-madder);fill-opacity:.25;stroke:var(--ragbloom-madder)}
 .tag,.letter{font-weight:600}
-.letter{display:inline-block;min-width:1.2em}
+.letter{display:inline-block;min-width:1.4em;text-indent:0}
 .chart{max-width:36em}
 .legend{display:grid;gap:.2em}
+.legend li{padding-inline-start:1.4em;text-indent:-1.4em}
+.guide{max-width:32em}
+.sizes :is(th,td){white-space:nowrap}
 .picture{max-height:34em}
 .caption{justify-content:space-between;gap:.6em 1.2em}
 .keys{display:flex;flex-wrap:wrap;gap:.2em 1.2em}
 .key::before{content:"";display:inline-block;width:1.6em;margin-inline-end:.4em;vertical-align:middle;border-top:2px solid var(--ragbloom-ink)}
-.key.dashed::before{border-top-style:dashed}
+.key.dashed::before{border-top-style:dashed}.key.solid::before{border-top-color:#c2453d}
 a.go{display:inline-grid;place-items:center;min-height:44px;padding:.3em 1em;border-radius:3px;text-decoration:none;justify-self:start;text-align:center}
 table{width:100%;border-collapse:collapse}
 th{text-align:start;font-weight:400}
@@ -77,14 +80,13 @@ tbody tr,.lines>li{border-top:1px solid var(--ragbloom-line)}
 .swatch-sheet{display:none}
 .foot{position:sticky;bottom:0;z-index:1;display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 .8em;margin-inline:calc(var(--ragbloom-gutter,0px)*-1);padding:.55em calc(var(--ragbloom-gutter,0px) + .2em);background:var(--ragbloom-ink);color:var(--ragbloom-sheet);white-space:nowrap}
 @container(min-width:52em){
-.table{grid-template-columns:minmax(24em,27em) 1fr;grid-template-rows:auto 1fr;column-gap:36px}
-.see{grid-area:1/2/3}
-.sheets{grid-column:1/-1;display:grid;grid-template-columns:1fr 1fr;gap:36px}
+.table{grid-template-columns:minmax(24em,27em) 1fr;column-gap:36px}
+.wide{grid-column:1/-1}
 .foot{display:none}
 }
-@media(forced-colors:active){.next,.mean-band,.doubt{fill:Highlight;stroke:CanvasText}svg text{fill:CanvasText}}
+@media(forced-colors:active){.next,.mean-band,.doubt{fill:Highlight;stroke:CanvasText}svg:not(.picture) text{fill:CanvasText}}
 @media print{
-.off,.foot,.make,.sheets,button,details,.invented,.caption fieldset,.waiting{display:none!important}
+.off,.foot,.marking,.quilt,button,details,.invented,.caption fieldset,.waiting{display:none!important}
 .table,.part,.card{display:block}
 .card{filter:none;background:none;padding:0}
 .card::after{display:none}

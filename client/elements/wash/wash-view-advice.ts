@@ -13,10 +13,11 @@ const MUCH = 4;
 export function adviceView(context: WashContext, answer: ShownWash): TemplateResult {
   const { words, text } = context;
   const { prewash, pull, swatches } = answer;
-  const number = new Intl.NumberFormat(text.language, {
+  const { format } = new Intl.NumberFormat(text.language, {
     maximumFractionDigits: 1,
     signDisplay: 'exceptZero',
   });
+  const sign = (points: number) => format(points).replace('-', '−');
   return sheetView(
     'advice',
     words.advice.title,
@@ -24,7 +25,7 @@ export function adviceView(context: WashContext, answer: ShownWash): TemplateRes
         ${pull.map(
           ({ layer, length, width, says }) => html`<li class="pull ${says}">
             ${words.advice.pull(layer, says)}
-            <small>${words.advice.by(number.format(length), number.format(width))}</small>
+            <small>${words.advice.by(sign(length), sign(width))}</small>
           </li>`,
         )}
       </ul>

@@ -120,9 +120,10 @@ function sayFit(context: WashContext, fit: Pair): string {
 }
 
 function tableView(context: WashContext, { after }: Sizes): TemplateResult {
-  const say = (pair: Pair) => sayPair(context, pair);
+  const { unit, words } = context;
+  const say = (pair: Pair) => sayPair(context, pair).replace(`\u00a0${unit}`, '');
   return rowsView(
-    context.words.result.columns,
+    words.result.columns(unit),
     after.map(({ washes, washed, low, high }) => [washes, say(washed), say(low), say(high)]),
   );
 }

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { FABRICS, type Fabric } from '#core/tables/fabrics.ts';
 import type { ShownSwatch } from '../../data/wash-answer-schema.ts';
 import { findScale, rulerBand, type Span } from '../../drawing/ruler-band.ts';
-import type { Cloth } from './swatch-table.ts';
+import type { Cloth, Direction } from './swatch-table.ts';
 import {
   findResults,
   isFabric,
@@ -21,11 +21,26 @@ export function rulersView(context: WashContext, { fabric, washes }: Cloth): Tem
   const isUsed =
     fabric === 'sandwich' || state.answer?.input.layers.some((layer) => layer.fabric === fabric);
   return html`${results.map((result) => rulerView(context, result, row))}
+    ${row === undefined || results.length === 0 ? nothing : usualView(context, row)}
     ${
       results.length > 0 && isUsed === false
         ? html`<p class="soft">${words.swatches.unused}</p>`
         : nothing
     }`;
+}
+
+/** What the table takes for the cloth, and where that comes from. */
+function usualView(context: WashContext, row: Fabric): TemplateResult {
+  const { words } = context;
+  const say = (way: Direction) => {
+    const { low, usual, high } = row[way];
+    const [first, ...rest] = [usual, low, high].map((value) => sayPercent(context, value));
+    return words.ruler.usualOf(way, first ?? '', rest[0] ?? '', rest[1] ?? '');
+  };
+  return html`<p class="soft">
+    ${words.ruler.usual} ${say('length')}; ${say('width')}.
+    <small class="source">${row.shrinkSource}</small>
+  </p>`;
 }
 
 function rulerView(context: WashContext, result: ShownSwatch, row: Fabric | undefined) {
@@ -50,14 +65,6 @@ function rulerView(context: WashContext, result: ShownSwatch, row: Fabric | unde
     ${drawn}
     <p class="soft">${saySpread(context, result)}</p>
     ${result.notes.map((note) => html`<p class="note">${words.ruler.notes[note]}</p>`)}
-    ${
-      usual === undefined
-        ? nothing
-        : html`<p class="soft">
-            ${words.ruler.usual(sayPercent(context, usual.usual), sayPercent(context, usual.low), sayPercent(context, usual.high))}
-            <small class="source">${row?.shrinkSource}</small>
-          </p>`
-    }
   </figure>`;
 }
 

@@ -13,12 +13,15 @@ import { swatchesView } from './wash-view-swatches.ts';
 
 /** The whole element from its state: what was measured on one side, what comes of it on the other. */
 export function washView(context: WashContext, hasFoot: boolean): TemplateResult {
-  const { state, text, act } = context;
-  const { answer, isBusy, isSheet } = state;
+  const { state, text, words, act } = context;
+  const { answer, faults, isBusy, isSheet } = state;
   return html`<div class="table ${isBusy ? 'busy' : ''} ${isSheet ? 'sheet-only' : ''}">
-      <div class="part ask">${swatchesView(context)}</div>
-      <div class="part see">
-        ${noticesView(context)}
+      <div class="wide off" role="alert">${noticesView(context)}</div>
+      <div class="part">${swatchesView(context)}${quiltView(context)}</div>
+      <div class="part">
+        <div class="off" role="alert">
+          ${answer === undefined || faults.length === 0 ? nothing : noticeView(words.stale)}
+        </div>
         ${
           answer === undefined
             ? html`<div class="waiting"></div>`
@@ -28,14 +31,11 @@ export function washView(context: WashContext, hasFoot: boolean): TemplateResult
                 adviceView(context, answer),
               ]
         }
-      </div>
-      <div class="part make">${quiltView(context)}</div>
-      <div class="part sheets">
-        <div class="part">${markingView(context)}</div>
-        <div class="part">
+        ${markingView(context)}
+        <div>
           ${defaultsView(context)}${answer && groundsView(context, answer)}
-          <button @click=${act.print}>${text.print}</button>
         </div>
+        <button @click=${act.print}>${text.print}</button>
       </div>
       <p class="hidden" role="status" aria-atomic="true">${sayReady(context)}</p>
       ${answer && hasFoot ? footView(context, answer) : nothing}
@@ -43,23 +43,25 @@ export function washView(context: WashContext, hasFoot: boolean): TemplateResult
     ${isSheet ? swatchSheetView(context) : nothing}`;
 }
 
+function noticeView(body: unknown): TemplateResult {
+  return html`<div class="notice">${body}</div>`;
+}
+
 /** What stands between the swatches and an answer; the region is there before anything is said in it. */
-function noticesView(context: WashContext): TemplateResult {
-  const { state, text, words, act } = context;
+function noticesView(context: WashContext): readonly unknown[] {
+  const { state, text, act } = context;
   const { faults, hostFaults, answer } = state;
   const others = faults.filter(hasNoField);
-  const notice = (isSo: boolean, body: unknown) =>
-    isSo ? html`<div class="notice">${body}</div>` : nothing;
-  return html`<div class="off" role="alert">
-    ${notice(hostFaults.length > 0, [text.host, listView(context, hostFaults)])}
-    ${notice(others.length > 0, listView(context, others))}
-    ${notice(faults.length > 0 && answer !== undefined, words.stale)}
-    ${notice(state.isUnreachable, [
+  const notice = (isSo: boolean, body: unknown) => (isSo ? noticeView(body) : nothing);
+  return [
+    notice(hostFaults.length > 0, [text.host, listView(context, hostFaults)]),
+    notice(others.length > 0, listView(context, others)),
+    notice(state.isUnreachable, [
       text.unreachable,
       html`<button @click=${act.retry}>${text.retry}</button>`,
-    ])}
-    ${notice(state.from === 'device' && answer !== undefined, text.device)}
-  </div>`;
+    ]),
+    notice(state.from === 'device' && answer !== undefined, text.device),
+  ];
 }
 
 function listView(context: WashContext, faults: readonly Fault[]): TemplateResult {

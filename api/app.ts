@@ -16,6 +16,7 @@ import { layoutPicture } from './pages/layout-picture.ts';
 import { mountDocuments } from './pages/mount-documents.ts';
 import { mountProblemPages } from './pages/mount-problem-pages.ts';
 import { planPicture } from './pages/plan-picture.ts';
+import { yardagePicture } from './pages/yardage-picture.ts';
 
 /** Version of the service, as `/health` tells it: that of package.json. */
 export const version = '0.1.0';
@@ -30,6 +31,7 @@ export const ENDPOINTS: readonly BoundEndpoint[] = [
   layout,
   planPicture,
   layoutPicture,
+  yardagePicture,
 ];
 
 /** Many of them at once. */

@@ -13,6 +13,17 @@ export interface EndpointExample {
 
 const throwWish = { target: { width: 40, height: 50 } };
 
+const flannel = {
+  fabrics: [
+    {
+      id: 'Fog flannel',
+      width: 42,
+      lengthLeft: '2 yd',
+      pieces: [{ id: 'backing', width: '8 1/2', length: '8 1/2', count: 42 }],
+    },
+  ],
+};
+
 const diagonal = {
   columns: 5,
   rows: 6,
@@ -49,20 +60,11 @@ export const ENDPOINT_WORDS: Readonly<Record<string, EndpointWords>> = {
   '/v1/yardage': {
     answer: 'YardageAnswer',
     examples: {
-      squares: {
-        summary: 'Squares of flannel, with two yards left on the bolt',
-        input: {
-          fabrics: [
-            {
-              id: 'Fog flannel',
-              width: 42,
-              lengthLeft: '2 yd',
-              pieces: [{ id: 'backing', width: '8 1/2', length: '8 1/2', count: 42 }],
-            },
-          ],
-        },
-      },
+      squares: { summary: 'Squares of flannel, with two yards left on the bolt', input: flannel },
     },
+  },
+  '/v1/yardage.svg': {
+    examples: { squares: { summary: 'Squares of flannel, strip by strip', input: flannel } },
   },
   '/v1/layout': {
     answer: 'LayoutAnswer',

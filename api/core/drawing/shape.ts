@@ -9,6 +9,9 @@ export type Part =
   | 'letter'
   | 'outline'
   | 'mattress'
+  | 'piece'
+  | 'left'
+  | 'cut'
   | 'measure'
   | 'measure-text';
 

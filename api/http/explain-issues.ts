@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
 import { FAULT_CODES, type FaultCode } from '#core/faults.ts';
 import type { Fault, Path } from '#core/outcome.ts';
-import { chooseBranch } from './choose-branch.ts';
+import { chooseBranch, isOfOtherName } from './choose-branch.ts';
 
 type Issue = z.core.$ZodIssue;
 
@@ -61,6 +61,10 @@ function explainUnion(
   path: Path,
   input: unknown,
 ): readonly Fault[] {
+  const names = issue.errors.map((errors) => errors.find(isOfOtherName));
+  if (names.length > 0 && names.every((name) => name !== undefined)) {
+    return [explainNames(names, path, input)];
+  }
   const branch = chooseBranch(issue.errors, valueAt(input, path));
   if (branch !== undefined) {
     return branch.flatMap((inner) => explain(inner, [...path, ...toPath(inner.path)], input));
@@ -71,6 +75,16 @@ function explainUnion(
   const roots = issue.errors.flatMap((errors) => errors.filter(({ path }) => path.length === 0));
   const kinds = roots.flatMap((root) => (root.code === 'invalid_type' ? [root.expected] : []));
   return [explainType(kinds, path, value)];
+}
+
+/** A part that names the form, and names none. */
+function explainNames(names: readonly Issue[], path: Path, input: unknown): Fault {
+  const place = [...path, ...toPath(names[0]?.path ?? [])];
+  const value = valueAt(input, place);
+  const expected = names.flatMap((name) =>
+    name.code === 'invalid_value' ? name.values.map(String) : [],
+  );
+  return value === undefined ? missing(place) : { ...found('not-one-of', place, value), expected };
 }
 
 /** What would have made a choice clear. */

@@ -1,5 +1,11 @@
 import fc from 'fast-check';
-import type { Layer, PlanRequest, WashRequest, YardageRequest } from '#core/contract.ts';
+import type {
+  ClothOffer,
+  Layer,
+  PlanRequest,
+  WashRequest,
+  YardageRequest,
+} from '#core/contract.ts';
 import { FABRICS } from '#core/tables/fabrics.ts';
 
 /** A length with at most three decimals. */
@@ -66,24 +72,60 @@ export const planRequests: fc.Arbitrary<PlanRequest> = fc.record(
   { requiredKeys: ['target'], noNullPrototype: true },
 );
 
-/** One size of piece on one roll, in inches. */
+const rollPieces = fc.uniqueArray(
+  fc.record(
+    {
+      id: name,
+      width: length(2, 28),
+      length: length(2, 28),
+      count: fc.integer({ min: 1, max: 60 }),
+      directional: fc.boolean(),
+    },
+    { requiredKeys: ['id', 'width', 'length', 'count'], noNullPrototype: true },
+  ),
+  { minLength: 1, maxLength: 4, selector: ({ id }) => id },
+);
+
+const money = fc.integer({ min: 0, max: 5000 });
+
+/** A roll, flat pieces, or both; all of them with a price. */
+const clothOffers: fc.Arbitrary<readonly ClothOffer[]> = fc.uniqueArray(
+  fc.oneof(
+    fc.record(
+      {
+        kind: fc.constant('roll' as const),
+        id: name,
+        step: length(1, 36),
+        least: length(1, 72),
+        price: money,
+      },
+      { requiredKeys: ['kind', 'id', 'price'], noNullPrototype: true },
+    ),
+    fc.record(
+      {
+        kind: fc.constant('pieces' as const),
+        id: name,
+        width: length(5, 30),
+        length: length(5, 30),
+        count: fc.integer({ min: 1, max: 40 }),
+        most: fc.integer({ min: 1, max: 5 }),
+        price: money,
+      },
+      { requiredKeys: ['kind', 'id', 'width', 'length', 'count', 'price'], noNullPrototype: true },
+    ),
+  ),
+  { minLength: 1, maxLength: 3, selector: ({ id }) => id },
+);
+
+/** Up to four sizes of piece of one cloth, in inches. */
 export const yardageRequests: fc.Arbitrary<YardageRequest> = fc
   .record(
     {
       id: name,
       width: length(30, 110),
       lengthLeft: length(10, 400),
-      pieces: fc
-        .record(
-          {
-            id: name,
-            width: length(2, 28),
-            length: length(2, 28),
-            count: fc.integer({ min: 1, max: 300 }),
-          },
-          { noNullPrototype: true },
-        )
-        .map((piece) => [piece]),
+      offers: clothOffers,
+      pieces: rollPieces,
     },
     { requiredKeys: ['id', 'width', 'pieces'], noNullPrototype: true },
   )

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { z } from 'zod';
-import { chooseBranch } from '../../../api/http/choose-branch.ts';
+import { chooseBranch, isOfOtherName } from '../../../api/http/choose-branch.ts';
 
 const forms = z.union([
   z.strictObject({ width: z.number(), height: z.number(), at: z.string().exactOptional() }),
@@ -36,4 +36,23 @@ test('chooseBranch takes the only branch of the right kind, and none for a kind 
   expect(choose(kinds, ['x'])).toBe(1);
   expect(choose(kinds, true)).toBeUndefined();
   expect(choose(forms, 'x')).toBeUndefined();
+});
+
+const named = z.union([
+  z.strictObject({ kind: z.literal('roll'), price: z.int() }),
+  z.strictObject({ kind: z.literal('pieces'), price: z.int(), count: z.int() }),
+]);
+
+test('chooseBranch takes the form that a part of the input names, whatever else is wrong with it', () => {
+  expect(choose(named, { kind: 'roll', price: 2.5 })).toBe(0);
+  expect(choose(named, { kind: 'pieces', price: 2.5 })).toBe(1);
+  expect(choose(named, { kind: 'pieces', colour: 1 })).toBe(1);
+});
+
+test('isOfOtherName knows a name from a choice of several values', () => {
+  const issueOf = (schema: z.ZodType, value: unknown) => schema.safeParse(value).error?.issues[0];
+  const name = issueOf(z.object({ kind: z.literal('a') }), { kind: 'b' });
+  const choice = issueOf(z.object({ kind: z.enum(['a', 'b']) }), { kind: 'c' });
+  expect(name && isOfOtherName(name)).toBe(true);
+  expect(choice && isOfOtherName(choice)).toBe(false);
 });

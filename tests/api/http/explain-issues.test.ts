@@ -100,6 +100,19 @@ describe('explainIssues', () => {
       ['a', 'b', 'e'].map((key) => ({ code: 'missing', path: [key] })),
     );
   });
+  test('tells what is wrong in the form that a part names, and which names there are', () => {
+    const named = z.union([
+      z.strictObject({ kind: z.literal('roll'), price: z.int() }),
+      z.strictObject({ kind: z.literal('pieces'), count: z.int() }),
+    ]);
+    expect(explain({ kind: 'roll', price: 2.5 }, named)).toEqual([
+      { code: 'not-whole', path: ['price'], received: 2.5 },
+    ]);
+    expect(explain({ kind: 'jar', price: 2 }, named)).toEqual([
+      { code: 'not-one-of', path: ['kind'], expected: ['roll', 'pieces'], received: 'jar' },
+    ]);
+    expect(explain({ price: 2, count: 1 }, named)).toEqual([{ code: 'missing', path: ['kind'] }]);
+  });
   test('tells all at once, and each unknown key by itself', () => {
     const faults = explain({ n: 0, e: 'z', foo: 1, bar: 2, l: [true, 1] });
     expect(faults.map(({ code, path }) => `${code} ${path.join('.')}`)).toEqual([

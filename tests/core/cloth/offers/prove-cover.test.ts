@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { proveCover } from '#core/cloth/offers/prove-cover.ts';
+import { type CoverEffort, proveCover } from '#core/cloth/offers/prove-cover.ts';
 import { relaxCover } from '#core/cloth/offers/relax-cover.ts';
 import { coverByHand } from '../../../support/covers.ts';
 
-const EFFORT = { list: 1e5, search: 1e6, patterns: 2000 } as const;
+const EFFORT: CoverEffort = { list: 1e5, search: 1e6, patterns: 2000 };
 
 function prove(below: number, effort = EFFORT) {
   const cover = coverByHand(false);

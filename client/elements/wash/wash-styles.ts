@@ -6,7 +6,7 @@ export const washStyles = unsafeCSS(`${SHARED_STYLES}
 .table,.part{display:grid;gap:24px;align-items:start}
 .part{align-content:start}
 svg{display:block;overflow:visible;width:100%}
-svg:not(.picture) text{fill:var(--ragbloom-ink);font-size:12px;font-variant-numeric:tabular-nums}
+svg:where(:not(.picture)) text{fill:var(--ragbloom-ink);font-size:12px;font-variant-numeric:tabular-nums}
 [role=alert]:not(:has(*)){position:absolute}
 .notice{border:1px solid;border-inline-start:6px solid var(--ragbloom-madder);padding:.6em .9em}
 .notice button{margin-block-start:.6em}
@@ -19,7 +19,7 @@ svg:not(.picture) text{fill:var(--ragbloom-ink);font-size:12px;font-variant-nume
 .invented p{flex:1 1 14em}
 .cloth{padding-block-start:1em;border-block-start:1px solid var(--ragbloom-line)}
 .cloth-head{grid-template-columns:1fr 5em}
-.cloth-head:has([id^=name-]){grid-template-columns:1fr 1fr 5em}
+.cloth-head .field:has([id^=name-]){grid-column:1/-1;order:1}
 .grid{display:grid;gap:6px}
 .grid-row{position:relative;display:grid;grid-template-columns:1.1em repeat(4,1fr);gap:6px;align-items:center}
 .grid-row.diagonals{grid-template-columns:1.1em 1fr 1fr;margin-block-start:6px;max-width:15em}
@@ -27,7 +27,6 @@ svg:not(.picture) text{fill:var(--ragbloom-ink);font-size:12px;font-variant-nume
 .heads .way{grid-column:span 2;font-size:.9em}
 .heads small{line-height:1.1}
 .cell input{padding:0 .35em}
-.cell+.cell+.cell input{border-inline-start-width:1px}
 .result figcaption{display:flex;justify-content:space-between;align-items:baseline;gap:.6em}
 .result figcaption b{font-size:1.15em}
 .result p{margin-block-start:.35em}
@@ -84,14 +83,21 @@ tbody tr,.lines>li{border-top:1px solid var(--ragbloom-line)}
 .wide{grid-column:1/-1}
 .foot{display:none}
 }
-@media(forced-colors:active){.next,.mean-band,.doubt{fill:Highlight;stroke:CanvasText}svg:not(.picture) text{fill:CanvasText}}
+@media(forced-colors:active){.next,.mean-band,.doubt{fill:Highlight;stroke:CanvasText}svg:where(:not(.picture)) text{fill:CanvasText}}
 @media print{
 .off,.foot,.marking,.quilt,button,details,.invented,.caption fieldset,.waiting{display:none!important}
 .table,.part,.card{display:block}
 .card{filter:none;background:none;padding:0}
 .card::after{display:none}
 .part>*,.card>*{margin-bottom:.8em}
-.picture{max-height:10cm}
+.picture{max-height:9cm}
+fieldset{display:none}
+.cloth{display:block;break-inside:avoid}
+.cloth-head{grid-template-columns:1fr 1fr 8em}
+.grid-row.fields:last-of-type{display:none}
+input,select{min-height:0;height:1.7em;border-width:0 0 1px;appearance:none}
+.result{display:inline-block;width:48%;margin-inline-end:1.5%;vertical-align:top}
+.chart{max-width:11cm}
 figure,tr,li,.picture{break-inside:avoid}
 .sheet-only{display:none}
 .swatch-sheet{display:block;color:#000;font-size:10pt}

@@ -1,0 +1,158 @@
+/**
+ * What serving costs on the worker runtime: requests a second of each endpoint beside the bare runtime
+ * with a fixed answer and beside validation alone, in interleaved rounds over one load generator.
+ * Medians, ratios, p99, bundle size and cold start are printed; nothing depends on them.
+ */
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+import { build } from 'esbuild';
+import { Miniflare } from 'miniflare';
+import { app, ENDPOINTS } from '../../api/app.ts';
+import { ENDPOINT_WORDS } from '../../api/docs/endpoint-words.ts';
+import { buildSite } from '../../client/build.ts';
+import { type Load, type LoadResult, sendLoad } from './send-load.ts';
+
+const ROUNDS = Number(process.env['ROUNDS'] ?? 5);
+const COUNT = Number(process.env['COUNT'] ?? 600);
+const CONNECTIONS = 8;
+const SMALLEST = '/v1/plan?target.columns=1&target.rows=1&block.cut=8';
+const PLAN = '/v1/plan?target.width=40&target.height=50';
+
+interface Lane {
+  readonly name: string;
+  readonly load: Pick<Load, 'port' | 'path' | 'headers' | 'method' | 'body'>;
+  readonly status: string;
+}
+
+const folder = await mkdtemp(join(tmpdir(), 'ragbloom-'));
+const started: Miniflare[] = [];
+try {
+  await run();
+} finally {
+  await Promise.all(started.map((server) => server.dispose()));
+  await rm(folder, { recursive: true, force: true });
+}
+
+async function run(): Promise<void> {
+  await buildSite(folder);
+  const ours = await readFile(join(folder, 'worker/worker.js'), 'utf8');
+  const smallest = await (await app.request(SMALLEST)).text();
+  const bare = `const body = ${JSON.stringify(smallest)}; const headers = { 'Content-Type': 'application/json' };
+    export default { fetch: () => new Response(body, { headers }) };`;
+  const cold = { bare: await timeStart(bare), ours: await timeStart(ours) };
+  const lanes = await makeLanes({ bare, ours, validating: await bundleValidation() });
+  const found = new Map<string, LoadResult[]>(lanes.map(({ name }) => [name, []]));
+  for (const lane of lanes) await send(lane, COUNT / 2);
+  for (let round = 0; round < ROUNDS; round += 1) {
+    for (const lane of lanes) found.get(lane.name)?.push(await send(lane, COUNT));
+  }
+  print(found);
+  console.log(`worker bundle ${gzipSync(ours, { level: 9 }).length} bytes after gzip`);
+  console.log(`cold start ${cold.ours.toFixed(0)} ms, bare worker ${cold.bare.toFixed(0)} ms`);
+}
+
+async function makeLanes(scripts: {
+  readonly bare: string;
+  readonly ours: string;
+  readonly validating: string;
+}): Promise<readonly Lane[]> {
+  const [bare, ours, validating] = await Promise.all([
+    start(scripts.bare),
+    start(scripts.ours),
+    start(scripts.validating),
+  ]);
+  const etag = (await app.request(SMALLEST)).headers.get('ETag') ?? '';
+  const held = { 'If-None-Match': etag };
+  const others = await Promise.all(ENDPOINTS.map(({ path }) => findAddress(path)));
+  return [
+    { name: 'bare runtime, a fixed answer', load: { port: bare, path: '/' }, status: '200' },
+    { name: 'validation alone', load: { port: validating, path: PLAN }, status: '200' },
+    { name: 'the smallest plan', load: { port: ours, path: SMALLEST }, status: '200' },
+    {
+      name: 'the smallest plan, 304',
+      load: { port: ours, path: SMALLEST, headers: held },
+      status: '304',
+    },
+    { name: 'a throw', load: { port: ours, path: PLAN }, status: '200' },
+    ...others.map((path) => ({
+      name: `example of ${path.split('?')[0]}`,
+      load: { port: ours, path },
+      status: '200',
+    })),
+  ];
+}
+
+/** The canonical address of the first example of an endpoint. */
+async function findAddress(path: string): Promise<string> {
+  const [example] = Object.values(ENDPOINT_WORDS[path]?.examples ?? {});
+  const headers = { 'Content-Type': 'application/json' };
+  const body = JSON.stringify(example?.input);
+  const answer = await app.request(path, { method: 'POST', headers, body });
+  return answer.headers.get('Content-Location') ?? path;
+}
+
+async function bundleValidation(): Promise<string> {
+  const contents = "import { fetch } from './validate-only.ts'; export default { fetch };";
+  const resolveDir = fileURLToPath(new URL('.', import.meta.url));
+  const { outputFiles } = await build({
+    stdin: { contents, resolveDir, loader: 'ts' },
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    write: false,
+  });
+  return outputFiles[0]?.text ?? '';
+}
+
+async function start(script: string): Promise<number> {
+  const server = makeServer(script);
+  started.push(server);
+  const { port } = await server.ready;
+  return Number(port);
+}
+
+function makeServer(script: string): Miniflare {
+  const modules = [{ type: 'ESModule' as const, path: 'worker.js', contents: script }];
+  return new Miniflare({ modules, host: '127.0.0.1', cf: false, compatibilityDate: '2026-07-30' });
+}
+
+/** From nothing to the first answer, ms: the median of a few. */
+async function timeStart(script: string): Promise<number> {
+  const times: number[] = [];
+  for (let time = 0; time < 5; time += 1) {
+    const before = performance.now();
+    const server = makeServer(script);
+    await (await server.dispatchFetch('http://localhost/health')).text();
+    times.push(performance.now() - before);
+    await server.dispose();
+  }
+  return medianOf(times);
+}
+
+async function send({ name, load, status }: Lane, count: number): Promise<LoadResult> {
+  const result = await sendLoad({ ...load, count, connections: CONNECTIONS });
+  const others = Object.keys(result.statuses).filter((one) => one !== status);
+  if (others.length > 0) throw new Error(`${name} was answered ${others.join(', ')}.`);
+  return result;
+}
+
+function print(found: ReadonlyMap<string, readonly LoadResult[]>): void {
+  const [bare] = found.values();
+  for (const [name, results] of found) {
+    const rate = medianOf(results.map(({ perSecond }) => perSecond));
+    const ratio = medianOf(
+      results.map(({ perSecond }, at) => perSecond / (bare?.[at]?.perSecond ?? Number.NaN)),
+    );
+    const p99 = medianOf(results.map((one) => one.p99));
+    const figures = `${rate.toFixed(0).padStart(7)}/s  ${ratio.toFixed(2)} × bare  p99 ${p99.toFixed(1)} ms`;
+    console.log(`${name.padEnd(32)} ${figures}`);
+  }
+}
+
+function medianOf(values: readonly number[]): number {
+  const sorted = [...values].sort((one, other) => one - other);
+  return sorted[Math.floor(sorted.length / 2)] ?? Number.NaN;
+}

@@ -80,7 +80,7 @@ describe.each([
     const lines = (sheet?.paths ?? []).filter(({ height }) => height < OFF);
     expect(lines.filter(({ width }) => Math.abs(width - 50) <= OFF).length).toBe(1);
     expect(lines.filter(({ width }) => Math.abs(width - 50.8) <= OFF).length).toBe(1);
-    expect(sheet?.text).toContain('Print at 100 %. Measure this line first:');
+    expect(sheet?.text).toContain('Print at 100 %. Measure this line');
   });
 });
 

@@ -47,7 +47,6 @@ svg:where(:not(.picture)) text{fill:var(--ragbloom-ink);font-size:12px;font-vari
 .legend{display:grid;gap:.2em}
 .legend li{padding-inline-start:1.4em;text-indent:-1.4em}
 .guide{max-width:32em}
-.sizes :is(th,td){white-space:nowrap}
 .picture{max-height:34em}
 .caption{justify-content:space-between;gap:.6em 1.2em}
 .keys{display:flex;flex-wrap:wrap;gap:.2em 1.2em}
@@ -78,12 +77,13 @@ tbody tr,.lines>li{border-top:1px solid var(--ragbloom-line)}
 .plain{background:none;border-color:#0000;text-decoration:underline;padding:0;color:var(--ragbloom-soft)}
 .swatch-sheet{display:none}
 .foot{position:sticky;bottom:0;z-index:1;display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 .8em;margin-inline:calc(var(--ragbloom-gutter,0px)*-1);padding:.55em calc(var(--ragbloom-gutter,0px) + .2em);background:var(--ragbloom-ink);color:var(--ragbloom-sheet);white-space:nowrap}
+@container(min-width:20em){.sizes :is(th,td){white-space:nowrap}}
 @container(min-width:52em){
 .table{grid-template-columns:minmax(24em,27em) 1fr;column-gap:36px}
 .wide{grid-column:1/-1}
 .foot{display:none}
 }
-@media(forced-colors:active){.next,.mean-band,.doubt{fill:Highlight;stroke:CanvasText}svg:where(:not(.picture)) text{fill:CanvasText}}
+@media(forced-colors:active){.next,.mean-band,.doubt{fill:Highlight;stroke:CanvasText}svg:where(:not(.picture)) text{fill:CanvasText}a.go{color:LinkText;border:1px solid}}
 @media print{
 .off,.foot,.marking,.quilt,button,details,.invented,.caption fieldset,.waiting{display:none!important}
 .table,.part,.card{display:block}

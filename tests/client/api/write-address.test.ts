@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { app } from '../../../api/app.ts';
 import { writeAddress } from '../../../client/api/write-address.ts';
 import { planRequests, washRequests, yardageRequests } from '../../support/requests.ts';
+import { kitsRequests, layoutRequests, stashRequests } from '../../support/workroom-requests.ts';
 
 const send = (path: string, input: object) =>
   app.request(path, {
@@ -15,6 +16,9 @@ const rows: readonly [string, fc.Arbitrary<object>][] = [
   ['/v1/plan', planRequests],
   ['/v1/yardage', yardageRequests],
   ['/v1/wash-shrinkage', washRequests],
+  ['/v1/stash', stashRequests],
+  ['/v1/kits', kitsRequests],
+  ['/v1/layout', layoutRequests],
 ];
 
 describe('writeAddress', () => {
@@ -59,7 +63,9 @@ function unfold(query: URLSearchParams): object {
   for (const [name, text] of [...query].sort()) {
     const path = name.split('.');
     const last = path.pop() ?? '';
-    const isNumber = /^-?\d+(\.\d+)?$/.test(text) && !['id', 'fabric', 'color'].includes(last);
+    const isNumber =
+      /^-?\d+(\.\d+)?$/.test(text) &&
+      !['id', 'fabric', 'color', 'print', 'currency'].includes(last);
     const group = path.reduce((part, key) => {
       part[key] ??= {};
       return part[key] as Record<string, unknown>;

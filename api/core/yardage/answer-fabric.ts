@@ -1,4 +1,5 @@
-import { type CoverPlan, coverPieces } from '../cloth/offers/cover-pieces.ts';
+import type { CoverPlan } from '../cloth/offers/cheapest-roll.ts';
+import { coverPieces } from '../cloth/offers/cover-pieces.ts';
 import { fitPieces } from '../cloth/strips/fit-pieces.ts';
 import { type CutStrip, heightOf } from '../cloth/strips/trim-plan.ts';
 import type { RollAnswer, StripGroup, Unit } from '../contract.ts';

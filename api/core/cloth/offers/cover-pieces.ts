@@ -1,23 +1,13 @@
 import { fillAlone } from '../strips/best-alone.ts';
-import { cutLeast } from '../strips/cut-least.ts';
 import { listLevels } from '../strips/list-levels.ts';
 import type { StripProblem } from '../strips/strip-plan.ts';
+import { type CoverPlan, cheapestRoll } from './cheapest-roll.ts';
 import type { Cover } from './cover-programme.ts';
-import { layOut, type PurchasePlan } from './lay-out.ts';
+import { layOut } from './lay-out.ts';
 import { listFillings, type SheetFillings } from './list-fillings.ts';
-import type { CoverOrder, RollOffer } from './offer.ts';
+import type { CoverOrder } from './offer.ts';
 import { proveCover } from './prove-cover.ts';
 import { relaxCover } from './relax-cover.ts';
-
-/** What to buy of each offer, how to cut it, and how cheap any purchase could be. */
-export interface CoverPlan extends PurchasePlan {
-  readonly cost: number;
-  /** Proven: no purchase costs less. */
-  readonly bound: number;
-  readonly optimal: boolean;
-  /** Proven: no purchase needs a shorter length of strips off the roll, mm. */
-  readonly rollBound: number;
-}
 
 /** Counted, never timed. */
 const RELAX = 200_000;
@@ -44,39 +34,6 @@ export function coverPieces(order: CoverOrder): CoverPlan {
   if (order.sheets.length === 0 && alone !== undefined) return alone;
   const plan = mixOffers(order, fillings, alone);
   return plan ?? leaveOut(order, fillings);
-}
-
-/** The cheapest purchase off one roll and nothing else, where that gives all. */
-function cheapestRoll({ kinds, usable, rolls, sheets }: CoverOrder): CoverPlan | undefined {
-  const levels = listLevels(kinds, usable);
-  const fits = (_: unknown, kind: number) =>
-    levels.some(({ widths }) => Number.isFinite(widths[kind]));
-  if (rolls.length === 0 || !kinds.every(fits)) return undefined;
-  const cut = cutLeast(kinds, usable);
-  const prices = rolls.map((roll) => countSteps(roll, cut.length) * roll.cost);
-  const cost = Math.min(...prices);
-  const at = prices.indexOf(cost);
-  const bound = Math.min(...rolls.map((roll) => countSteps(roll, cut.bound) * roll.cost));
-  const steps = rolls.map((roll) => countSteps(roll, cut.length))[at] ?? 0;
-  return {
-    roll: { at, steps, strips: cut.strips },
-    packs: sheets.map(() => 0),
-    sheets: [],
-    placed: kinds.map((kind) => kind.count),
-    rollBound: cut.bound,
-    cost,
-    bound,
-    optimal: cost <= bound + 1e-9,
-  };
-}
-
-/**
- * Steps to buy for a length of strips.
- *
- * @param length mm, after a prewash
- */
-function countSteps({ squaring, room, least }: RollOffer, length: number): number {
-  return Math.max(least, Math.ceil((length + squaring) / room - 1e-7));
 }
 
 /** The cheapest purchase of all, the roll alone included; nothing where no purchase gives all. */

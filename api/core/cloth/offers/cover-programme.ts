@@ -1,7 +1,7 @@
-import type { Membership } from '../strips/split-dictionary.ts';
+import type { Membership } from '../strips/choose-split.ts';
 import type { ProgrammeColumn } from '../strips/start-programme.ts';
 import type { Pattern, StripProblem } from '../strips/strip-plan.ts';
-import type { Filling } from './list-fillings.ts';
+import type { Filling } from './keep-largest.ts';
 import type { RollOffer, SheetOffer } from './offer.ts';
 
 /** One purchase: off one roll or none, with any of the sheets. */

@@ -3,9 +3,10 @@ import type { PieceKind } from '../strips/list-levels.ts';
 import type { StripList } from '../strips/strip-plan.ts';
 import { type CutStrip, heightOf, trimPlan } from '../strips/trim-plan.ts';
 import type { Cover } from './cover-programme.ts';
-import type { Filling, SheetFillings } from './list-fillings.ts';
+import type { Filling } from './keep-largest.ts';
+import type { SheetFillings } from './list-fillings.ts';
 import type { CoverOrder } from './offer.ts';
-import type { CoverFound } from './prove-cover.ts';
+import type { CoverFound } from './search-cover.ts';
 
 /** What to buy of each offer, and how to cut it. */
 export interface PurchasePlan {

@@ -1,15 +1,10 @@
 import { fillAlone } from '../strips/best-alone.ts';
 import { type Level, listLevels, type PieceKind, ROOM_SLACK } from '../strips/list-levels.ts';
 import { listPatterns } from '../strips/list-patterns.ts';
-import type { Pattern, StripList, StripProblem } from '../strips/strip-plan.ts';
+import type { Pattern, StripProblem } from '../strips/strip-plan.ts';
+import { type Filling, keepLargest } from './keep-largest.ts';
 
-/** One way to cut a sheet into strips across its width. */
-export interface Filling {
-  /** Pieces of each kind, no more than are wanted. */
-  readonly counts: readonly number[];
-  readonly strips: StripList;
-}
-
+/** What a sheet can be cut into. */
 export interface SheetFillings {
   readonly levels: readonly Level[];
   readonly fillings: readonly Filling[];
@@ -80,13 +75,8 @@ function combine(
   const visit = (from: number, room: number): void => {
     steps -= 1;
     if (steps <= 0 || fillings.size > LIMITS.fillings) return;
-    if (room < lowest - ROOM_SLACK) {
-      const filling = fillingOf(chosen, sheet.demand);
-      fillings.set(filling.counts.join(), filling);
-      return;
-    }
     let isFull = true;
-    for (let at = from; at < patterns.length; at += 1) {
+    for (let at = from; at < patterns.length && room >= lowest - ROOM_SLACK; at += 1) {
       const pattern = patterns[at];
       const height = heights[at] ?? 0;
       if (pattern === undefined || height > room + ROOM_SLACK) continue;
@@ -112,17 +102,4 @@ function fillingOf(chosen: readonly Pattern[], demand: readonly number[]): Filli
     ),
   );
   return { counts, strips: chosen.map((pattern) => ({ pattern, times: 1 })) };
-}
-
-/** Leaves out every filling that another holds too. */
-function keepLargest(fillings: readonly Filling[]): readonly Filling[] {
-  const sum = ({ counts }: Filling) => counts.reduce((total, count) => total + count, 0);
-  const kept: Filling[] = [];
-  for (const filling of fillings.toSorted((one, other) => sum(other) - sum(one))) {
-    const isHeld = kept.some((larger) =>
-      filling.counts.every((count, kind) => count <= (larger.counts[kind] ?? 0)),
-    );
-    if (!isHeld) kept.push(filling);
-  }
-  return kept;
 }

@@ -1,27 +1,14 @@
 import { commonStep, raiseToStep } from '../strips/common-step.ts';
 import { listPatterns } from '../strips/list-patterns.ts';
-import { searchWhole } from '../strips/search-whole.ts';
-import { startProgramme } from '../strips/start-programme.ts';
-import {
-  type Cover,
-  type CoverProgramme,
-  listCoverSets,
-  writeProgramme,
-} from './cover-programme.ts';
+import { type Cover, type CoverProgramme, writeProgramme } from './cover-programme.ts';
 import type { CoverRelaxation } from './relax-cover.ts';
+import { type CoverFound, searchCover } from './search-cover.ts';
 
 /** Steps for each part, and how many patterns at most are looked at. */
 export interface CoverEffort {
   readonly list: number;
   readonly search: number;
   readonly patterns: number;
-}
-
-/** What was found: how often each column of a programme is taken. */
-export interface CoverFound {
-  readonly programme: CoverProgramme;
-  readonly times: Float64Array;
-  readonly cost: number;
 }
 
 /** Costs closer than this are one and the same. */
@@ -49,7 +36,7 @@ export function proveCover(
   let found: CoverFound | undefined;
   let below = asked.below;
   const look = (programme: CoverProgramme, target: number, steps: { steps: number }) => {
-    const result = search(cover, programme, { target, apart, bound, budget: steps });
+    const result = searchCover(cover, programme, { target, apart, bound, budget: steps });
     if (result.found !== undefined) {
       found = result.found;
       below = found.cost;
@@ -110,41 +97,4 @@ function narrow(
     budget: asked.listing,
   });
   return patterns && writeProgramme(cover, { fillings, patterns });
-}
-
-function search(
-  cover: Cover,
-  programme: CoverProgramme,
-  asked: {
-    readonly target: number;
-    readonly apart: number;
-    readonly bound: number;
-    readonly budget: { steps: number };
-  },
-): { readonly found?: CoverFound; readonly isComplete: boolean } {
-  const { columns, needs } = programme;
-  const measure = (times: Float64Array) => {
-    const isMet = needs.every((need, row) => {
-      const given = columns.reduce(
-        (sum, { gives }, name) => sum + (gives[row] ?? 0) * (times[name] ?? 0),
-        0,
-      );
-      return given >= need - 1e-4;
-    });
-    return isMet
-      ? columns.reduce((sum, { cost }, name) => sum + cost * (times[name] ?? 0), 0)
-      : undefined;
-  };
-  const { times, isComplete } = searchWhole(startProgramme(columns, needs), {
-    names: columns.length,
-    sets: listCoverSets(cover, programme),
-    target: asked.target,
-    step: asked.apart,
-    bound: asked.bound,
-    budget: asked.budget,
-    measure,
-  });
-  const cost = times && measure(times);
-  if (times === undefined || cost === undefined) return { isComplete };
-  return { found: { programme, times, cost }, isComplete };
 }

@@ -1,6 +1,6 @@
+import type { Membership } from './choose-split.ts';
 import { searchWhole } from './search-whole.ts';
 import type { Relaxation } from './solve-relaxation.ts';
-import type { Membership } from './split-dictionary.ts';
 import { startDictionary } from './start-dictionary.ts';
 import {
   type Budget,

@@ -1,5 +1,6 @@
+import { chooseSplit, type Membership, type Split } from './choose-split.ts';
 import { type Dictionary, settleDictionary } from './dictionary.ts';
-import { chooseSplit, type Membership, type Split, splitDictionary } from './split-dictionary.ts';
+import { splitDictionary } from './split-dictionary.ts';
 import type { Budget } from './strip-plan.ts';
 
 /** What is looked for: whole numbers for some variables, at little cost. */

@@ -6,7 +6,6 @@ import { ORDER_BY_HAND } from '../../../support/covers.ts';
 import { deepFreeze } from '../../../support/deep-freeze.ts';
 
 const ORDER: CoverOrder = deepFreeze(ORDER_BY_HAND);
-const ROLL = { room: 30, squaring: 5, least: 1, cost: 10 } as const;
 
 describe('coverPieces', () => {
   test('coverPieces off a roll alone buys 2 steps for 55 and 5 of squaring-up', () => {
@@ -21,14 +20,6 @@ describe('coverPieces', () => {
     });
     expect(plan.roll).toMatchObject({ at: 0, steps: 2 });
     expect(heightOf(plan.roll?.strips ?? [])).toBe(55);
-  });
-
-  test('coverPieces takes the cheapest of several rolls, and the least that it sells', () => {
-    const rolls = [ROLL, { ...ROLL, room: 15, cost: 4 }, { ...ROLL, room: 15, cost: 3, least: 9 }];
-    expect(coverPieces({ ...ORDER, rolls, sheets: [] })).toMatchObject({
-      cost: 16,
-      roll: { at: 1, steps: 4 },
-    });
   });
 
   test('coverPieces mixes a roll and sheets where that is cheapest', () => {

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { chooseSplit } from '#core/cloth/strips/choose-split.ts';
 import { settleDictionary } from '#core/cloth/strips/dictionary.ts';
-import { chooseSplit, splitDictionary } from '#core/cloth/strips/split-dictionary.ts';
+import { splitDictionary } from '#core/cloth/strips/split-dictionary.ts';
 import { startProgramme } from '#core/cloth/strips/start-programme.ts';
 import { programmes, type SmallProgramme } from '../../../support/programmes.ts';
 
@@ -17,19 +18,6 @@ const singles = (names: number) =>
   Array.from({ length: names }, (_, own) =>
     Uint8Array.from({ length: names }, (_, name) => (name === own ? 1 : 0)),
   );
-
-describe('chooseSplit', () => {
-  test('chooseSplit takes the sum farthest from whole, and none where all are whole', () => {
-    const dictionary = {
-      ...startProgramme([], [0, 0]),
-      basic: Int32Array.of(0, 1),
-      amounts: Float64Array.of(1.9, 2.4),
-    };
-    const sets = [Uint8Array.of(1, 0), Uint8Array.of(0, 1), Uint8Array.of(1, 1)];
-    expect(chooseSplit(dictionary, sets)).toMatchObject({ members: sets[1], value: 2 });
-    expect(chooseSplit({ ...dictionary, amounts: Float64Array.of(2, 3) }, sets)).toBeUndefined();
-  });
-});
 
 describe('splitDictionary', () => {
   test('splitDictionary asks for no more in one copy and for no less in the other, and keeps the first', () => {

@@ -24,6 +24,24 @@ const flannel = {
   ],
 };
 
+const offered = {
+  fabrics: [
+    {
+      id: 'Blue sprig',
+      width: 42,
+      offers: [
+        { kind: 'roll', id: 'bolt', price: 1250 },
+        { kind: 'pieces', id: 'fat quarter', width: 21, length: 18, count: 1, price: 350 },
+      ],
+      pieces: [
+        { id: 'block', width: '8 1/2', length: '8 1/2', count: 20 },
+        { id: 'border', width: 6, length: 20, count: 5 },
+        { id: 'label', width: 4, length: 3, count: 1, directional: true },
+      ],
+    },
+  ],
+};
+
 const diagonal = {
   columns: 5,
   rows: 6,
@@ -61,6 +79,7 @@ export const ENDPOINT_WORDS: Readonly<Record<string, EndpointWords>> = {
     answer: 'YardageAnswer',
     examples: {
       squares: { summary: 'Squares of flannel, with two yards left on the bolt', input: flannel },
+      offers: { summary: 'Three sizes, off a bolt or from fat quarters', input: offered },
     },
   },
   '/v1/yardage.svg': {

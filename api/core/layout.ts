@@ -15,7 +15,7 @@ import { roundTo } from './length.ts';
 import type { Resolved } from './wish/reading.ts';
 
 /** Work for one layout, in steps, so that it is the same on every machine. */
-const EFFORT: Effort = { begin: 200_000, repair: 900_000, spread: 350, search: 120_000 };
+const EFFORT: Effort = { begin: 200_000, repair: 900_000, spread: 140, search: 120_000 };
 /** Blocks laid in an exact search beside a layout that is only judged. */
 const JUDGING = 10_000;
 

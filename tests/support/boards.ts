@@ -65,3 +65,11 @@ export function countTouch(cells: readonly string[], touch: 'corners' | 'sides')
   );
   return found.reduce((sum, alike) => sum + alike, 0) / 2;
 }
+
+/** Sum over prints of squared blocks a row and a column. */
+export function unevenness(cells: readonly string[]): number {
+  const columns = [...(cells[0] ?? '')].map((_, at) => cells.map((row) => row[at]).join(''));
+  return [...cells, ...columns]
+    .flatMap((line) => [...new Set(line)].map((print) => (line.split(print).length - 1) ** 2))
+    .reduce((sum, square) => sum + square, 0);
+}

@@ -4,6 +4,8 @@ import { solveLayout } from './solve-layout.ts';
 
 /** As much work as a plan can afford beside all else that it reckons. */
 const EFFORT: Effort = { begin: 3000, repair: 8000, spread: 10, search: 0 };
+/** Exchanges weighed at most to spread the prints of a small quilt better. */
+const SPREAD = 2000;
 
 /**
  * Where each print of a plan goes: apart from its like at sides and corners where there are four prints
@@ -18,5 +20,6 @@ const EFFORT: Effort = { begin: 3000, repair: 8000, spread: 10, search: 0 };
 export function arrangePrints(grid: Grid, counts: readonly number[]): readonly string[] {
   const prints = counts.filter((count) => count > 0).length;
   const touch = prints > 3 ? 'corners' : 'sides';
-  return solveLayout({ grid, counts, touch, seed: 0 }, EFFORT).cells;
+  const spread = Math.max(EFFORT.spread, Math.min(40, SPREAD / (grid.columns * grid.rows)));
+  return solveLayout({ grid, counts, touch, seed: 0 }, { ...EFFORT, spread }).cells;
 }

@@ -1,4 +1,5 @@
 import { type Board, countLeft } from './board.ts';
+import { followChain } from './follow-chain.ts';
 import type { Draw } from './start-random.ts';
 
 /** Moves that may pass before counts must be right. */
@@ -84,21 +85,4 @@ function swapChain(board: Board, exchange: Exchange, draw: Draw): number {
     return surplus;
   }
   return 0;
-}
-
-function followChain(board: Board, start: number, other: number, seen: Uint8Array): number[] {
-  const { cells, near } = board;
-  const own = cells[start] ?? 0;
-  const chain = [start];
-  seen[start] = 1;
-  for (let at = 0; at < chain.length; at += 1) {
-    for (const step of near) {
-      const cell = (chain[at] ?? 0) + step;
-      const print = cells[cell];
-      if (seen[cell] === 1 || (print !== own && print !== other)) continue;
-      seen[cell] = 1;
-      chain.push(cell);
-    }
-  }
-  return chain;
 }

@@ -26,7 +26,6 @@ export function evenOut(
   for (let step = 0; step < how.steps; step += 1) {
     const at = step % loose.length;
     const sweep = (step - at) / loose.length;
-    if (at === 0 && how.values === undefined && isEven(board, tally)) return;
     const one = loose[at] ?? 0;
     const other = pickOther(board, one, (at + sweep) % 3, how.draw);
     if (isLoose[other] !== 1 || cells[one] === cells[other]) continue;
@@ -39,22 +38,6 @@ export function evenOut(
       weighValue(board, tally, [one, other, how.values]) > 0;
     if (!isWorse) swap(board, tally, one, other);
   }
-}
-
-/** Whether each print has in each row and column within one of its fair share. */
-function isEven({ task, prints }: Board, tally: Tally): boolean {
-  const { columns, rows } = task.grid;
-  for (let print = 0; print < prints; print += 1) {
-    const count = task.counts[print] ?? 0;
-    for (let row = 0; row < rows; row += 1) {
-      if (Math.abs((tally.rows[print * rows + row] ?? 0) - count / rows) > 1) return false;
-    }
-    for (let column = 0; column < columns; column += 1) {
-      const own = tally.columns[print * columns + column] ?? 0;
-      if (Math.abs(own - count / columns) > 1) return false;
-    }
-  }
-  return true;
 }
 
 /** A cell in the same row, in the same column or anywhere: within a line only the other lines change. */

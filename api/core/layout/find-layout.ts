@@ -1,4 +1,4 @@
-import { type Board, PAIR, weighHarm } from './board.ts';
+import { type Board, countLeft, PAIR, weighHarm } from './board.ts';
 import { listStarts } from './list-starts.ts';
 import { mendCounts } from './mend-counts.ts';
 import { repairTouching } from './repair-touching.ts';
@@ -45,13 +45,14 @@ export function findLayout(
   let least = Number.POSITIVE_INFINITY;
   let laid = 0;
   const repair = (harm: number, most: number, patience: number) => {
+    if (harm <= goal * PAIR) return harm;
     const steps = Math.min(most, patience * board.loose.length);
     return repairTouching(board, tallyBoard(board), { harm, draw, goal: goal * PAIR, steps });
   };
   for (const lay of listStarts(board, draw)) {
     board.cells.set(empty);
     lay(board);
-    mendCounts(board, tallyBoard(board));
+    if (countLeft(board).some((lack) => lack !== 0)) mendCounts(board, tallyBoard(board));
     const harm = repair(weighHarm(board), effort.repair / TRIES, PATIENCE.begin);
     if (harm < least) {
       least = harm;

@@ -35,14 +35,16 @@ export function isPaired({ grid, counts, touch }: LayoutTask): boolean {
  */
 export function pairPrints(task: LayoutTask, turn: number): Board | undefined {
   const used = task.counts.flatMap((count, print) => (count > 0 ? [print] : []));
+  const board = makeBoard(task);
+  const empty = board.cells.slice();
+  const [rows, columns] = [listLines(board, false), listLines(board, true)];
   for (let way = 0; way < 12; way += 1) {
     const at = (way + turn) % 12;
-    const prints = (PARTINGS[at % 6] ?? PARTINGS[0]).map((index) => used[index] ?? 0);
-    const board = makeBoard(task);
-    const lines = listLines(board, at >= 6);
+    const [a = 0, b = 0, c = 0, d = 0] = (PARTINGS[at % 6] ?? []).map((index) => used[index] ?? 0);
+    const lines = at < 6 ? rows : columns;
     const first = lines.filter((_, index) => index % 2 === 0);
     const second = lines.filter((_, index) => index % 2 === 1);
-    const [a = 0, b = 0, c = 0, d = 0] = prints;
+    board.cells.set(empty);
     if (layPair(board, first, [a, b], turn) && layPair(board, second, [c, d], turn)) return board;
   }
   return undefined;

@@ -1,11 +1,10 @@
 import { type LayoutTask, layOn, makeBoard, writeBoard } from './board.ts';
 import { boundTouching } from './bound-touching.ts';
-import { evenOut } from './even-out.ts';
 import { type Effort, findLayout } from './find-layout.ts';
 import { isPaired, pairPrints } from './pair-prints.ts';
 import { searchFewest } from './search-fewest.ts';
+import { spreadPrints } from './spread-prints.ts';
 import { startRandom } from './start-random.ts';
-import { tallyBoard } from './tally-board.ts';
 
 /** A layout and what is proven of every other. */
 export interface Solved {
@@ -29,16 +28,14 @@ export function solveLayout(task: LayoutTask, effort: Effort, values?: readonly 
   if (isPaired(task)) {
     const paired = pairPrints(task, draw(12));
     if (paired === undefined) fewest = Math.max(1, least);
-    else board.cells.set(paired.cells);
+    else return { cells: writeBoard(paired), fewest: 0 };
   }
-  const isLaid = isPaired(task) && fewest === 0;
-  const pairs = isLaid ? 0 : findLayout(board, fewest, { effort, draw });
+  const pairs = findLayout(board, fewest, { effort, draw });
   if (pairs > fewest) {
     const searched = searchFewest(task, { least: fewest, most: pairs - 1 }, effort.search);
     if (searched.cells !== undefined) layOn(board, searched.cells);
     fewest = searched.fewest;
   }
-  const steps = effort.spread * board.loose.length;
-  evenOut(board, tallyBoard(board), { steps, draw, values });
+  spreadPrints(board, { effort: effort.spread, draw, values });
   return { cells: writeBoard(board), fewest };
 }

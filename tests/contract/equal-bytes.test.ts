@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { app } from '../../api/app.ts';
+import { layoutRequests } from '../support/layout-requests.ts';
 import {
   flattenInput,
   planRequests,
@@ -31,6 +32,7 @@ const rows: readonly [string, fc.Arbitrary<object>][] = [
   ['/v1/wash-shrinkage', washRequests],
   ['/v1/stash', stashRequests],
   ['/v1/kits', kitsRequests],
+  ['/v1/layout', layoutRequests],
 ];
 
 describe.each(rows)('%s', (path, requests) => {

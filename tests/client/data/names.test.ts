@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { FABRICS } from '#core/tables/fabrics.ts';
 import { SIZES } from '#core/tables/sizes.ts';
-import { FABRIC_NAMES, REQUEST_KEYS, SIZE_NAMES } from '../../../client/data/names.ts';
+import { FABRIC_NAMES, REQUEST_KEYS, SIZE_NAMES, WASH_KEYS } from '../../../client/data/names.ts';
 import { planRequestSchema } from '../../../client/data/plan-request-schema.ts';
+import { washRequestSchema } from '../../../client/data/wash-request-schema.ts';
 
 describe('names', () => {
   test('FABRIC_NAMES are those of the table of the core', () => {
@@ -15,5 +16,9 @@ describe('names', () => {
 
   test('REQUEST_KEYS are those of a request', () => {
     expect(REQUEST_KEYS).toEqual(Object.keys(planRequestSchema.entries));
+  });
+
+  test('WASH_KEYS are those of a request about a wash', () => {
+    expect(WASH_KEYS).toEqual(Object.keys(washRequestSchema.entries));
   });
 });

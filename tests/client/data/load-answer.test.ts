@@ -1,0 +1,46 @@
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { loadAnswer, type Question, type Source } from '../../../client/data/load-answer.ts';
+
+const QUESTION: Question<number, { readonly half: number }> = {
+  address: '/v1/half?of=8',
+  isAnswer: (body) => typeof body === 'number',
+  compute: ({ half }) => ({ ok: true, value: 8 * half }),
+};
+const SOURCE: Source<{ readonly half: number }> = {
+  api: 'https://planner.example',
+  patience: 50,
+  loadCore: async () => ({ half: 0.5 }),
+};
+const ask = (change: Partial<typeof SOURCE> = {}) =>
+  loadAnswer(QUESTION, { ...SOURCE, ...change }, new AbortController().signal);
+const answer = (body: unknown, status = 200) =>
+  vi.fn(async (_url: string) => new Response(JSON.stringify(body), { status }));
+
+describe('loadAnswer', () => {
+  afterEach(() => {
+    vi.unstubAllGlobals();
+  });
+
+  test('loadAnswer takes the answer of the service where all is there that is read', async () => {
+    const fetch = answer(4);
+    vi.stubGlobal('fetch', fetch);
+    expect(await ask()).toEqual({ kind: 'answer', answer: 4, from: 'service' });
+    expect(fetch.mock.calls[0]?.[0]).toBe('https://planner.example/v1/half?of=8');
+  });
+
+  test.each([
+    ['cannot be read', answer('four')],
+    ['tells of a breakdown', answer({ errors: [{ code: 'internal' }] }, 500)],
+  ])('loadAnswer asks the device where what the service says %s', async (_case, fetch) => {
+    vi.stubGlobal('fetch', fetch);
+    expect(await ask()).toEqual({ kind: 'answer', answer: 4, from: 'device' });
+  });
+
+  test('loadAnswer tells the faults of the service, and that nobody can be asked', async () => {
+    vi.stubGlobal('fetch', answer({ errors: [{ code: 'empty', pointer: '/of' }] }, 422));
+    expect(await ask()).toEqual({ kind: 'faults', faults: [{ code: 'empty', path: ['of'] }] });
+    vi.stubGlobal('fetch', answer('four'));
+    const loadCore = () => Promise.reject(new Error('none'));
+    expect(await ask({ loadCore })).toEqual({ kind: 'unreachable' });
+  });
+});

@@ -15,6 +15,8 @@ export interface Source<Core> {
 export interface Question<Answer, Core> {
   /** Path and query, such as `/v1/plan?target.size=lap`. */
   readonly address: string;
+  /** The same question as JSON, for one that is too long for an address; it is then posted to the path. */
+  readonly body?: string;
   /** Whether all is there that the page reads of an answer. */
   readonly isAnswer: (body: unknown) => body is Answer;
   /** The same question to the core. */
@@ -54,11 +56,13 @@ export async function loadAnswer<Answer, Core>(
 }
 
 async function askService<Answer, Core>(
-  { address, isAnswer }: Question<Answer, Core>,
+  { address, body: sent, isAnswer }: Question<Answer, Core>,
   { api, patience }: Source<Core>,
   signal: AbortSignal,
 ): Promise<Loaded<Answer> | undefined> {
+  const headers = { 'Content-Type': 'application/json' };
   const response = await fetch(api + address, {
+    ...(sent !== undefined && { method: 'POST', headers, body: sent }),
     signal: AbortSignal.any([signal, AbortSignal.timeout(patience)]),
   });
   const body: unknown = await response.json();

@@ -60,3 +60,30 @@ export const WASH_KEYS = [
   'washes',
   'confidence',
 ] as const;
+
+/** The same of the address of a stash. */
+export const STASH_KEYS = [
+  'unit',
+  'pieces',
+  'block',
+  'cuts',
+  'layers',
+  'shape',
+  'touch',
+  'grain',
+  'washes',
+  'squaring',
+  'usable',
+] as const;
+
+/** The same of the address of kits. */
+export const KITS_KEYS = [
+  'unit',
+  'plan',
+  'kits',
+  'bolts',
+  'perKit',
+  'costs',
+  'currency',
+  'fibres',
+] as const;

@@ -9,7 +9,8 @@ import type { SameShape } from './same-shape.ts';
 
 const limits = NUMBER_LIMITS;
 
-const target = v.union([
+/** What a quilt is to be: its size, its name, its mattress or its grid. */
+export const target = v.union([
   v.object({ width: length, height: length, at: maybe(v.picklist(['washed', 'sewn'])) }),
   v.object({ size: v.picklist(SIZE_NAMES), region: maybe(v.picklist(['us', 'uk', 'eu'])) }),
   v.object({

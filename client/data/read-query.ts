@@ -1,7 +1,7 @@
 /** Written as a plain decimal, so that it may stand for a number. */
 const DECIMAL = /^-?\d{1,15}(\.\d{1,12})?$/;
 /** Fields that are text even when they look like a number. */
-const NAMES = /\.id$/;
+const NAMES = /\.(id|print|fibre)$/;
 /** Deeper or longer than any plan: kept from building what nobody will read. */
 const DEEPEST = 6;
 const MOST_ITEMS = 64;

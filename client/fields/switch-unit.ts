@@ -17,7 +17,7 @@ export interface SwitchFacts {
 
 /** Places of a request that hold a length; those of `shrink` are percentages. */
 const LENGTHS =
-  /(?<!shrink\.)(width|height|length|drop|cut|seam|snip\w+|selvage|tail|link|bobbin|ease|before|after|ac|bd|fit|cuts\.\d+)$/i;
+  /(?<!shrink\.)(width|height|length|drop|cut|seam|snip\w+|selvage|tail|link|bobbin|ease|before|after|ac|bd|fit|squaring|usable|cuts\.\d+)$/i;
 
 /**
  * Says every length of a draft in the other unit, to four decimals. What was typed is kept in `called`: a length

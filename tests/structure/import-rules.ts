@@ -53,6 +53,8 @@ export const RULES: readonly Rule[] = [
   { room: 'api/read-', may: [] },
   { room: 'client/text/', may: ['client/text/'], mayType: [CORE] },
   { room: 'client/look/', may: ['client/look/', ...LIT] },
+  // The one that reads and writes files of spreadsheets is a bundle of its own, fetched when it is used.
+  { room: 'client/data/csv-tool.ts', may: ['papaparse'] },
   { room: 'client/data/', may: ['client/data/', CORE, 'valibot'] },
   { room: 'client/drawing/', may: ['client/drawing/', CORE, ...LIT] },
   {
@@ -75,6 +77,8 @@ export const RULES: readonly Rule[] = [
   // The one address made up at run time: the lazily loaded bundle that stands beside this one.
   { room: 'client/embed.ts', may: ['client/elements/', COMPUTED] },
   { room: 'client/embed-wash.ts', may: ['client/elements/', COMPUTED] },
+  { room: 'client/embed-stash.ts', may: ['client/elements/', COMPUTED] },
+  { room: 'client/embed-kits.ts', may: ['client/elements/', COMPUTED] },
   { room: 'client/api/build-package.ts', may: ['node:', 'esbuild'] },
   { room: 'client/api/', may: ['client/api/'], mayType: [CORE] },
   { room: 'client/build.ts', may: ['client/look/', 'node:', 'esbuild'] },

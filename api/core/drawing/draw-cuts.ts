@@ -18,7 +18,8 @@ export function drawCuts(answer: DrawnCuts, words: CutWords = ENGLISH_CUTS): Dra
   const width = Math.max(0, ...rolls.map(({ roll }) => spanOf(roll, letters)));
   const shapes: Shape[] = [];
   let y = 0;
-  const write = (text: string, size: number) => {
+  const write = (text: string, wished: number) => {
+    const size = Math.min(wished, (width * 1.7) / Math.max(1, text.length));
     y += size;
     shapes.push({
       ...{ kind: 'text', part: 'measure-text', fill: 'currentColor', text, size: place(size) },

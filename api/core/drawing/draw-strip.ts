@@ -4,7 +4,7 @@ import { traceBox } from './trace-box.ts';
 
 /** A size of piece, in millimetres. */
 export interface CutKind {
-  /** Stands in each piece of the drawing. */
+  /** Stands in each piece of the drawing; empty for pieces that need none. */
   readonly letter: string;
   /** Its sides as they are read, such as `8½ × 8½`. */
   readonly sides: string;
@@ -111,7 +111,7 @@ function writePiece(
   lettering: Lettering,
 ): readonly Shape[] {
   const { letters, isNamed, isSized } = lettering;
-  if (!isNamed) return [];
+  if (!isNamed || kind.letter === '') return [];
   const size = place(Math.min(letters * 1.5, width * 0.6, height * 0.6));
   const middle = { x: place(x + width / 2), y: place(y + height / 2) };
   const text = { kind: 'text', part: 'letter', fill: INK } as const;

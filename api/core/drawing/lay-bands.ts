@@ -14,6 +14,8 @@ export interface DrawnRoll {
   readonly squaring: number;
   /** What lies beyond the last strip. */
   readonly rest: number;
+  /** What a column is at most, as a multiple of the width; 1.5 unless told. */
+  readonly tallest?: number;
 }
 
 /** A strip where it lies, or what is cut away before the first and left after the last. */
@@ -27,7 +29,6 @@ export interface Band {
   readonly isFirst: boolean;
 }
 
-/** What a column is at most, as a multiple of the width. */
 const TALLEST = 1.5;
 const MOST_COLUMNS = 4;
 
@@ -38,7 +39,7 @@ const MOST_COLUMNS = 4;
  * countColumns({ groups: [], width: 1000, squaring: 0, rest: 1600 }) // => 2
  */
 export function countColumns(roll: DrawnRoll): number {
-  const columns = Math.ceil(heightOf(roll) / (roll.width * TALLEST) - 1e-9);
+  const columns = Math.ceil(heightOf(roll) / (roll.width * (roll.tallest ?? TALLEST)) - 1e-9);
   return Math.max(1, Math.min(MOST_COLUMNS, columns));
 }
 

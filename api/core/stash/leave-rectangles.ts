@@ -23,13 +23,38 @@ export function leaveRectangles(
   piece: Remnant,
   order: { readonly cut: number; readonly squares: number; readonly usable: number },
 ): readonly Rectangle[] {
+  const { across, along } = layBoth(piece, order);
+  return (isBetter(along, across) ? along : across).toSorted(byArea);
+}
+
+/**
+ * Whether rows of squares are laid along a piece and not across it, as `leaveRectangles` lays them.
+ *
+ * @example
+ * areRowsAlong({ width: 500, length: 310, selvage: 0, squaring: 0 }, { cut: 150, squares: 2, usable: 60 }) // => true
+ */
+export function areRowsAlong(
+  piece: Remnant,
+  order: { readonly cut: number; readonly squares: number; readonly usable: number },
+): boolean {
+  const { across, along } = layBoth(piece, order);
+  return isBetter(along, across);
+}
+
+function layBoth(
+  piece: Remnant,
+  order: { readonly cut: number; readonly squares: number; readonly usable: number },
+) {
   const { usableWidth, usableLength } = countSquares(piece, order.cut);
   const upright = layOut({ width: usableWidth, length: usableLength }, order);
   const turned = layOut({ width: usableLength, length: usableWidth }, order).map(turn);
   const kept = (rectangles: readonly Rectangle[]) =>
     rectangles.filter(({ width, length }) => Math.min(width, length) >= order.usable - 1e-6);
-  const [across, along] = [kept(upright), kept(turned)];
-  return largest(along) > largest(across) + 1e-6 ? along.toSorted(byArea) : across.toSorted(byArea);
+  return { across: kept(upright), along: kept(turned) };
+}
+
+function isBetter(one: readonly Rectangle[], other: readonly Rectangle[]): boolean {
+  return largest(one) > largest(other) + 1e-6;
 }
 
 /** Rows across, one above the other from the start of the length. */

@@ -11,7 +11,7 @@ import { type FabricInput, type FabricOrder, listOffers, readFabric } from './re
  * What to buy of one fabric, and how to cut it.
  *
  * Length off the roll is (Σ strips + squaring-up) / (1 − prewash lengthwise); waste is
- * 1 − area of the pieces / area bought.
+ * 1 − area of the pieces / area bought, as it is after a prewash.
  *
  * @param fabric every piece fits its roll or a flat piece
  */
@@ -41,7 +41,8 @@ export function answerFabric(fabric: FabricInput, unit: Unit): RollAnswer {
         strips: write(sheet.strips, order.sheets[sheet.at]?.width ?? 0),
       })),
     }),
-    waste: bought.area === 0 ? 0 : roundTo(100 * (1 - placed / bought.area), 4),
+    waste:
+      bought.area === 0 ? 0 : roundTo(100 * (1 - placed / afterPrewash(order, bought.area)), 4),
     bound: inUnit(asBought(order, plan.rollBound)),
     optimal: fabric.offers === undefined ? plan.rollBound >= heightOf(strips) - 2e-3 : plan.optimal,
     ...(fabric.offers && { cost: writeCost(plan, order, { bought, unit }) }),
@@ -52,6 +53,10 @@ export function answerFabric(fabric: FabricInput, unit: Unit): RollAnswer {
 /** Length of roll for a length of strips, mm; none for none. */
 function asBought({ squaring, roll }: FabricOrder, strips: number): number {
   return strips === 0 ? 0 : (strips + squaring) / (1 - roll.prewash.length);
+}
+
+function afterPrewash({ roll }: FabricOrder, area: number): number {
+  return area * (1 - roll.prewash.length) * (1 - roll.prewash.width);
 }
 
 function writeStrip(

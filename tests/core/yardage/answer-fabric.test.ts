@@ -93,6 +93,14 @@ describe('answerFabric', () => {
     });
   });
 
+  test('answerFabric counts waste of the cloth as it is after a prewash', () => {
+    // A metre of a metre shrinks to 90 by 95 cm: one piece of that size wastes nothing.
+    const pieces = [{ ...piece('all', [95, 90], 1), directional: true }];
+    const prewash = { length: 10, width: 5 };
+    const fabric = { ...FABRIC, width: 100, selvage: 0, squaring: 0, step: 10, prewash, pieces };
+    expect(answerFabric(fabric, 'cm')).toMatchObject({ length: 100, waste: 0, optimal: true });
+  });
+
   test('answerFabric tells what offers give that are not enough', () => {
     const pieces = [piece('square', [9, 9], 12)];
     const offers = [{ ...QUARTER, most: 2 }];

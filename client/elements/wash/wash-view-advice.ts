@@ -90,11 +90,19 @@ export function groundsView({ words, text }: WashContext, answer: ShownWash): Te
     <details>
       <summary>${words.notes.assumptions}</summary>
       <ul class="lines">
-        ${answer.assumptions.map(
+        ${listOnce(answer.assumptions).map(
           ({ value, why, source }) =>
             html`<li>${typesetFractions(why)}: <b>${String(value)}</b><small>${source}</small></li>`,
         )}
       </ul>
     </details>
   </section>`;
+}
+
+/** What is taken for granted of every swatch alike is told once. */
+function listOnce(assumptions: ShownWash['assumptions']): ShownWash['assumptions'] {
+  return assumptions.filter(
+    ({ why, value }, index) =>
+      assumptions.findIndex((other) => other.why === why && other.value === value) === index,
+  );
 }

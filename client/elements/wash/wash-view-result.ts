@@ -159,5 +159,5 @@ function rowsView(
 }
 
 function sayHalving({ words }: WashContext, { doubt }: ShownWash): string {
-  return doubt.swatches === undefined ? words.result.noHalve : words.result.halve(doubt.swatches);
+  return doubt.blocks === undefined ? words.result.noHalve : words.result.halve(doubt.blocks);
 }

@@ -76,7 +76,7 @@ export const washAnswerSchema = v.object({
       says: v.picklist(['tight', 'even', 'puckers']),
     }),
   ),
-  doubt: v.object({ percent: pair, swatches: maybeNumber }),
+  doubt: v.object({ percent: pair, blocks: maybeNumber }),
   prewash: v.object({ advised: v.boolean(), why: text }),
 });
 

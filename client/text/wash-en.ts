@@ -106,8 +106,9 @@ export const washEn = {
     } as const,
     exact: (sewn: string) => `Exact would be ${sewn} sewn.`,
     plan: 'Plan this quilt with these swatches',
-    halve: (count: number) => `${count} swatches of each cloth, each way, would halve the doubt.`,
-    noHalve: 'More swatches would not halve the doubt: the cloth itself varies that much.',
+    halve: (count: number) =>
+      `${count} quilted test blocks, washed and measured both ways, would halve the doubt.`,
+    noHalve: 'No number of test blocks would halve the doubt: the cloth itself varies that much.',
     keys: { sewn: 'sewn', washed: 'washed', doubt: 'smallest to largest' },
   },
   course: {

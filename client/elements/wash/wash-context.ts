@@ -62,6 +62,7 @@ export function sayCloth({ text, words }: WashContext, fabric: string): string {
   return isFabric(fabric) ? text.fabric(fabric) : fabric;
 }
 
+/** Whether a name is of a fabric that the table knows. */
 export function isFabric(name: string): name is FabricName {
   return FABRIC_NAMES.some((known) => known === name);
 }

@@ -10,7 +10,7 @@ import type { ShownWash } from '../../data/wash-answer-schema.ts';
 import type { Called } from '../../fields/switch-unit.ts';
 import { chooseWashText } from '../../text/wash-text.ts';
 import { readStart } from './read-start.ts';
-import { BLANK_CLOTH, BLANK_ROW, typeCell } from './swatch-table.ts';
+import { BLANK_CLOTH, BLANK_ROW, type Cloth, typeCell } from './swatch-table.ts';
 import { switchWash } from './switch-wash.ts';
 import type { WashActions } from './wash-context.ts';
 import {
@@ -63,7 +63,8 @@ type Typed = Pick<WashState, 'cloths' | 'draft'>;
  * Parts: `swatches`, `drawing`, `figures`, `course`, `advice`, `quilt`, `marking`, `table`, `grounds`.
  *
  * Custom properties: `--ragbloom-ground`, `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`,
- * `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type of titles and figures).
+ * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type),
+ * `--ragbloom-gutter`.
  */
 export class WashElement extends LitElement {
   static override styles = washStyles;
@@ -121,8 +122,8 @@ export class WashElement extends LitElement {
   }
 
   override render(): TemplateResult {
-    const language = this.closest('[lang]')?.getAttribute('lang') ?? '';
     const { state } = this;
+    const language = this.closest('[lang]')?.getAttribute('lang') ?? '';
     const unit = unitOf(state.draft);
     return washView(
       { ...chooseWashText([language]), state, unit, act: this.#actions },
@@ -134,10 +135,9 @@ export class WashElement extends LitElement {
   #begin(): void {
     const address = this.address ? location.search : '';
     const kept = this.remember ? readDraft(DRAFT) : '';
-    const start = readStart({ address, kept, wash: this.wash ?? '' });
     this.#history = 'leave';
     this.#typedAt = '';
-    this.#set({ ...start, faults: [] });
+    this.#set({ ...readStart({ address, kept, wash: this.wash ?? '' }), faults: [] });
     void this.#ask(true);
   }
 
@@ -152,18 +152,10 @@ export class WashElement extends LitElement {
   readonly #actions: WashActions = {
     edit: (path, value) => this.#type(path, { draft: setPlace(this.state.draft, path, value) }),
     replace: (draft) => this.#decide({ draft }),
-    typeCell: (cloth, row, name, typed) =>
-      this.#type(`${cloth}.${row}.${name}`, {
-        cloths: this.state.cloths.map((one, index) =>
-          index === cloth ? typeCell(one, { row, name }, typed) : one,
-        ),
-      }),
-    name: (cloth, change) =>
-      this.#type(`${cloth}.${Object.keys(change).join()}`, {
-        cloths: this.state.cloths.map((one, index) =>
-          index === cloth ? { ...one, ...change } : one,
-        ),
-      }),
+    typeCell: (index, row, name, typed) =>
+      this.#typeCloth(index, `${row}.${name}`, (cloth) => typeCell(cloth, { row, name }, typed)),
+    name: (index, change) =>
+      this.#typeCloth(index, Object.keys(change).join(), (cloth) => ({ ...cloth, ...change })),
     addCloth: () => this.#decide({ cloths: [...this.state.cloths, BLANK_CLOTH] }),
     removeCloth: (cloth) =>
       this.#decide({ cloths: this.state.cloths.filter((_, index) => index !== cloth) }),
@@ -176,6 +168,11 @@ export class WashElement extends LitElement {
     print: () => globalThis.print(),
     printSheet: () => void this.#printSheet(),
   };
+
+  #typeCloth(index: number, path: string, change: (cloth: Cloth) => Cloth): void {
+    const cloths = this.state.cloths.map((cloth, at) => (at === index ? change(cloth) : cloth));
+    this.#type(`${index}.${path}`, { cloths });
+  }
 
   async #printSheet(): Promise<void> {
     this.#set({ isSheet: true });
@@ -225,9 +222,8 @@ export class WashElement extends LitElement {
     const { query, places, blanks } = writeAsked(this.state);
     if (blanks.length > 0) return this.#set({ faults: blanks, isBusy: false });
     this.#set({ isBusy: true });
-    const { source } = WashElement;
-    const from = { ...source, api: this.api ?? source.api };
-    const loaded = await loadWash(query, from, signal).catch(() => undefined);
+    const source = { ...WashElement.source, api: this.api ?? WashElement.source.api };
+    const loaded = await loadWash(query, source, signal).catch(() => undefined);
     if (loaded === undefined) return;
     this.#set({ places });
     // A cell can be mended in its place; what has no field of its own could not be.

@@ -164,6 +164,7 @@ export function setPlace(draft: WashDraft, path: string, value: string | undefin
   return Object.fromEntries(value === undefined ? kept : [...kept, [path, value]]);
 }
 
+/** The unit that the fields are in. */
 export function unitOf(draft: WashDraft): Unit {
   return draft.unit === 'cm' ? 'cm' : 'in';
 }

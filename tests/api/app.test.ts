@@ -80,6 +80,7 @@ test('every `type` of a problem can be looked up', async () => {
 interface JsonSchema {
   readonly type?: string;
   readonly enum?: readonly unknown[];
+  readonly const?: unknown;
   readonly description?: string;
   readonly properties?: Readonly<Record<string, JsonSchema>>;
   readonly anyOf?: readonly JsonSchema[];
@@ -101,7 +102,7 @@ function listParts(schema: object, path: readonly string[]): readonly Part[] {
     ...Object.entries(properties).flatMap(([key, part]) => {
       const at = [...path, key];
       const isText = part.type === 'string';
-      const isFreeText = isText && part.enum === undefined;
+      const isFreeText = isText && part.enum === undefined && part.const === undefined;
       const own = { key: at.join('.'), description: part.description, isText, isFreeText };
       return [own, ...listParts(part, at)];
     }),

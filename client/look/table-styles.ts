@@ -55,11 +55,12 @@ a.go{display:inline-grid;place-items:center;min-height:44px;padding:.3em 1em;bor
 @container(max-width:40em){
 .cloths thead{position:absolute;clip-path:inset(50%);width:1px;height:1px;overflow:hidden}
 .cloths tbody{gap:14px}
-.cloths tr{grid-template-columns:repeat(6,1fr)}
+.cloths tr{grid-template-columns:repeat(5,1fr) 44px}
 .cloths tr+tr{border-block-start:1px solid var(--ragbloom-line);padding-block-start:12px}
 .cloths .id{grid-column:1/4}
 .cloths .role{grid-column:4/6}
 .cloths .drop{grid-column:6;grid-row:1}
+.cloths .drop button{min-width:44px}
 .cloths .print{grid-column:1/-1}
 .cloths :is(.width,.length,.count,.cost){grid-column:span 2}
 .cloths .tag{display:block;line-height:1.3}
@@ -73,7 +74,7 @@ a.go{display:inline-grid;place-items:center;min-height:44px;padding:.3em 1em;bor
 .sheets{grid-column:1/-1;grid-template-columns:1.25fr 1fr;gap:36px}
 .foot{display:none}
 }
-@media(forced-colors:active){.options [aria-pressed=true]{outline:3px solid Highlight}}
+@media(forced-colors:active){a.go{color:LinkText;border:1px solid}.options [aria-pressed=true]{outline:3px solid Highlight}}
 @media print{
 .ask,.others,.off,.foot,button,a.go,details,fieldset{display:none!important}
 .table,.sheets,.part,.card,.stack{display:block}

@@ -6,7 +6,7 @@ import { FIRST_DRAFT, namesPrints, type StashDraft, type StashState } from './st
 /** Where something to begin with may stand. */
 export interface Start {
   readonly address: string;
-  /** What was kept on the device: the address that it stood beside, a line end, and a flat query. */
+  /** What was kept on the device: the address that it stood beside, `#`, and a flat query. */
   readonly kept: string;
   /** What the host gives: a flat query. */
   readonly stash: string;
@@ -17,7 +17,7 @@ export interface Start {
  * cloth. What was kept beside this very address is the same with what was typed since.
  */
 export function readStart(start: Start): Pick<StashState, 'draft' | 'hostFaults' | 'hasPrints'> {
-  const line = start.kept.indexOf('\n');
+  const line = start.kept.indexOf('#');
   const [beside, typed] = [start.kept.slice(0, line), start.kept.slice(line + 1)];
   const address = read(start.address);
   const kept = read(typed);

@@ -219,7 +219,7 @@ export class StashElement extends LitElement {
 
   #keep(): void {
     const beside = this.address ? location.search : '';
-    if (this.remember) keepDraft(DRAFT, `${beside}\n${writeQuery(this.state.draft)}`);
+    if (this.remember) keepDraft(DRAFT, `${beside}#${writeQuery(this.state.draft)}`);
   }
 
   #askNow(): void {

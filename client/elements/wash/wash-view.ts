@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Fault } from '#core/outcome.ts';
 import type { ShownWash } from '../../data/wash-answer-schema.ts';
 import { findSizes } from './find-sizes.ts';
-import { sayFault, sayLength, type WashContext } from './wash-context.ts';
+import { sayFault, sayLength, sayPercent, shrinkOf, type WashContext } from './wash-context.ts';
 import { hasNoField } from './wash-state.ts';
 import { adviceView, defaultsView, groundsView } from './wash-view-advice.ts';
 import { courseView } from './wash-view-course.ts';
@@ -83,12 +83,21 @@ function listFigures(context: WashContext, answer: ShownWash): readonly string[]
   const { words } = context;
   const sizes = findSizes(answer);
   const first = sizes?.after[0];
-  if (sizes === undefined || first === undefined) return [];
+  if (sizes === undefined || first === undefined) return listShrinks(context, answer);
   const name = answer.input.sewn === undefined ? words.result.sew : words.result.sewn;
   return [
     `${name} ${sayLength(context, sizes.sewn.width, sizes.sewn.height)}`,
     `→ ${sayLength(context, first.washed.width, first.washed.height)}`,
   ];
+}
+
+/** Without a size, how much the quilt shrinks at the first of the wash counts. */
+function listShrinks(context: WashContext, { sandwich }: ShownWash): readonly string[] {
+  const [first] = sandwich;
+  if (first === undefined) return [];
+  const { width, height } = first.change;
+  const said = [width, height].map((change) => sayPercent(context, shrinkOf(change)));
+  return [`${context.words.result.shrink} ${said.join(' × ')}`, context.words.times(first.washes)];
 }
 
 /** One sentence for those who hear the page, when an answer is ready. */

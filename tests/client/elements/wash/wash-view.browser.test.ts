@@ -11,6 +11,13 @@ describe('washView', () => {
     expect(said(true)).toBe('');
   });
 
+  test('washView tells of shrink where no size was given', () => {
+    const root = renderFresh(washView(showWash('washes.0=2&confidence=95'), true));
+    expect(readText(root, '.foot').replaceAll('\u00a0', ' ')).toMatch(
+      /^Shrinks [\d.]+ % × [\d.]+ % ?two washes$/,
+    );
+  });
+
   test('washView tells who worked it out, what an address asked for in vain, and what is from before', () => {
     const context = showWash('', {
       from: 'device',

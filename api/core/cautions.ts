@@ -9,8 +9,11 @@ export interface CautionFacts {
   readonly size: { readonly width: number; readonly height: number };
   /** The size asked for. */
   readonly wish: { readonly width: number; readonly height: number };
+  /** The mattress it was asked for, where it was one. */
+  readonly mattress?: { readonly width: number; readonly height: number };
   readonly clearance: number;
-  readonly crossingThickness: number;
+  /** Where row seams cross joins, mm; absent in a quilt without crossings. */
+  readonly crossingThickness?: number;
   readonly snips: number;
   readonly needle: string;
   readonly machine: 'household' | 'large' | 'laundry';
@@ -19,8 +22,8 @@ export interface CautionFacts {
   readonly doubt?: {
     readonly width: number;
     readonly height: number;
-    /** Swatches of each cloth, each way, that would halve it. */
-    readonly swatches?: number;
+    /** Quilted test blocks that would halve it. */
+    readonly blocks?: number;
   };
 }
 
@@ -38,13 +41,8 @@ export function listCautions(facts: CautionFacts): readonly Caution[] {
     infantSleep(facts),
     snipNearSeam(facts),
     rotaryCutter(),
-    caution(
-      'repetitive-snipping',
-      'care',
-      `There are ${facts.snips} snips in this quilt. Use sharp, spring-loaded snips, change hands, and rest before it hurts.`,
-      SOURCES.tools,
-    ),
-    needle(facts),
+    ...snipping(facts),
+    ...needle(facts),
     dryerLint(),
     ...washerLoad(facts),
     ...unmeasured(facts),
@@ -125,13 +123,14 @@ export function isCotSize(size: { readonly width: number; readonly height: numbe
   return short <= COT_QUILT.short && long <= COT_QUILT.long;
 }
 
-/** Danger where a quilt of cot size is wished for or comes out; else a note. */
-export function infantSleep(facts: Pick<CautionFacts, 'size' | 'wish'>): Caution {
-  return isCotSize(facts.size) || isCotSize(facts.wish)
+/** Danger where a quilt of cot size is wished for or comes out, or its mattress is a cot's; else a note. */
+export function infantSleep(facts: Pick<CautionFacts, 'size' | 'wish' | 'mattress'>): Caution {
+  const sizes = [facts.size, facts.wish, ...(facts.mattress ? [facts.mattress] : [])];
+  return sizes.some(isCotSize)
     ? caution(
         'infant-sleep',
         'danger',
-        'Not for a sleeping baby. Under twelve months no quilt, blanket or other loose bedding belongs in the sleeping space: a firm flat mattress, a fitted sheet, on the back. Keep this quilt for the floor, the pram in sight, and later years. Loose threads and fringe are not for a baby’s mouth.',
+        'Not for a sleeping baby. Under twelve months no quilt, blanket or other loose bedding belongs in the sleeping space: a firm flat mattress, a fitted sheet, on the back. Keep this quilt for play on the floor while you watch, and for later years. Loose threads and fringe are not for a baby’s mouth.',
         SOURCES.sleep,
       )
     : caution(
@@ -168,14 +167,29 @@ function snipNearSeam({ clearance, unit }: CautionFacts): Caution {
   );
 }
 
-function needle({ crossingThickness, needle: size }: CautionFacts): Caution {
+function snipping({ snips }: CautionFacts): readonly Caution[] {
+  if (snips === 0) return [];
+  return [
+    caution(
+      'repetitive-snipping',
+      'care',
+      `There are ${snips} snips in this quilt. Use sharp, spring-loaded snips, change hands, and rest before it hurts.`,
+      SOURCES.tools,
+    ),
+  ];
+}
+
+function needle({ crossingThickness, needle: size }: CautionFacts): readonly Caution[] {
+  if (crossingThickness === undefined) return [];
   const severity = crossingThickness > 6 ? 'care' : 'note';
-  return caution(
-    'needle-at-crossings',
-    severity,
-    `Where four corners meet, about ${Math.round(crossingThickness)} mm of cloth lies under the foot. Use a ${size} needle, sew slowly there or turn the wheel by hand, and wear glasses: needles break.`,
-    SOURCES.needles,
-  );
+  return [
+    caution(
+      'needle-at-crossings',
+      severity,
+      `Where four corners meet, about ${Math.round(crossingThickness)} mm of cloth lies under the foot. Use a ${size} needle, sew slowly there or turn the wheel by hand, and wear glasses: needles break.`,
+      SOURCES.needles,
+    ),
+  ];
 }
 
 function washerLoad({ machine }: CautionFacts): readonly Caution[] {
@@ -196,14 +210,14 @@ function unmeasured({ doubt, unit }: CautionFacts): readonly Caution[] {
   const wide = writeLength(doubt.width, unit);
   const high = writeLength(doubt.height, unit);
   const better =
-    doubt.swatches === undefined
-      ? 'Wash a test block of your own cloth to know better.'
-      : `${doubt.swatches} washed swatches of each cloth, each way, would halve that; a washed test block tells most.`;
+    doubt.blocks === undefined
+      ? 'Quilt and wash a test block of your own cloth to know better.'
+      : `${doubt.blocks} quilted test blocks, washed and measured, would halve that; even one tells more than a table.`;
   return [
     caution(
       'unmeasured-shrink',
       'care',
-      `Not every cloth was measured for shrink, so the washed quilt may come out anywhere within ${wide} in width and ${high} in height. ${better}`,
+      `Some of the shrink rests on a table of fabrics, not on your cloth, so the washed quilt may come out anywhere within ${wide} in width and ${high} in height. ${better}`,
       SOURCES.practice,
     ),
   ];

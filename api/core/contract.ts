@@ -84,9 +84,13 @@ export interface Links {
    * the service reads, the endpoint that takes the input as a body.
    */
   readonly self: string;
+  readonly image?: string;
+}
+
+/** Links of an answer that a page shows too. */
+export interface PageLinks extends Links {
   /** The page that shows the same. */
   readonly page: string;
-  readonly image?: string;
 }
 
 /** What the core adds to every answer; `links` are added where addresses are known. */
@@ -401,6 +405,7 @@ export interface Step {
 }
 
 export interface PlanAnswer extends AnswerParts<PlanInput> {
+  readonly links: PageLinks;
   readonly grid: { readonly columns: number; readonly rows: number; readonly blocks: number };
   readonly block: {
     readonly cut: number;
@@ -732,6 +737,7 @@ export interface SewFor extends Pair {
 }
 
 export interface WashAnswer extends AnswerParts<WashInput> {
+  readonly links: PageLinks;
   readonly swatches: readonly SwatchResult[];
   readonly courses: readonly Course[];
   /** Dimensional change of the whole sandwich after each wash count, percent; low is the smaller quilt. */
@@ -749,8 +755,8 @@ export interface WashAnswer extends AnswerParts<WashInput> {
   readonly doubt: {
     /** Half the width of the interval each way, percent points. */
     readonly percent: Pair;
-    /** Swatches a cloth and direction that would halve it; absent where thirty would not. */
-    readonly swatches?: number;
+    /** Quilted test blocks, washed once, that would halve it; absent where thirty would not. */
+    readonly blocks?: number;
   };
   readonly prewash: {
     readonly advised: boolean;
@@ -865,6 +871,7 @@ export interface StashOption {
 }
 
 export interface StashAnswer extends AnswerParts<StashInput> {
+  readonly links: PageLinks;
   /** Blocks that the pieces of each role give at each cut size, the most there are. */
   readonly supply: readonly {
     readonly cut: number;
@@ -1027,6 +1034,7 @@ export interface KitLabel {
 }
 
 export interface KitsAnswer extends AnswerParts<KitsInput> {
+  readonly links: PageLinks;
   readonly grid: { readonly columns: number; readonly rows: number; readonly blocks: number };
   readonly cut: number;
   /** Squares of each layer in a kit, spare ones included. */

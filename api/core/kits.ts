@@ -9,6 +9,7 @@ import { countKits, limitKits } from './kits/most-kits.ts';
 import { writeCutting, writeLeft, writeMoney, writePurchases } from './kits/write-kits.ts';
 import { mostApart } from './layout/can-lay.ts';
 import { fromMillimetres, roundTo } from './length.ts';
+import { writeLinks } from './links.ts';
 import { GRAMS, massUnit } from './mass.ts';
 import { SOURCES } from './sources.ts';
 import type { Resolved } from './wish/reading.ts';
@@ -52,8 +53,8 @@ export function planKits(resolved: Resolved<KitsInput>): KitsAnswer {
     ...describeKit(kits, input),
     input,
     assumptions: [...assumptions, ...describeMost(kits, input)],
-    cautions: listKitCautions(plan, kits.spec),
-    links: { self: `/v1/kits?${query}`, page: `/kits?${query}` },
+    cautions: listKitCautions(input.plan, plan, kits.spec),
+    links: { ...writeLinks(query, { self: '/v1/kits' }), page: `/kits?${query}` },
   };
 }
 

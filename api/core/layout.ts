@@ -12,6 +12,7 @@ import { measureSpread } from './layout/measure-spread.ts';
 import { proveFewest } from './layout/prove-fewest.ts';
 import { type Solved, solveLayout } from './layout/solve-layout.ts';
 import { roundTo } from './length.ts';
+import { writeLinks } from './links.ts';
 import type { Resolved } from './wish/reading.ts';
 
 /** Work for one layout, in steps, so that it is the same on every machine. */
@@ -48,11 +49,7 @@ export function planLayout(resolved: Resolved<LayoutInput>): LayoutAnswer {
     input,
     assumptions,
     cautions: [],
-    links: {
-      self: `/v1/layout?${query}`,
-      page: `/layout?${query}`,
-      image: `/v1/layout.svg?${query}`,
-    },
+    links: writeLinks(query, { self: '/v1/layout', image: '/v1/layout.svg' }),
   };
 }
 

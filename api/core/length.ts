@@ -34,8 +34,8 @@ export function fromMillimetres(millimetres: number, unit: Unit, digits = 4): nu
  */
 export function roundTo(value: number, digits: number): number {
   const scale = 10 ** digits;
-  // The least part of a bit more, so that a half lost in the last bits of a product is still a half.
-  const scaled = Math.round(Math.abs(value) * scale * (1 + 1e-14)) / scale;
+  // A few last bits more, so that a half lost in the last bits of a product is still a half.
+  const scaled = Math.round(Math.abs(value) * scale * (1 + 4 * Number.EPSILON)) / scale;
   return scaled === 0 ? 0 : value < 0 ? -scaled : scaled;
 }
 

@@ -5,11 +5,12 @@ import { roundTo } from './length.ts';
 import { writeLinks } from './links.ts';
 import { GRAMS, massUnit } from './mass.ts';
 import { explainPlan } from './plan/explain-plan.ts';
+import { doubtOf, gatherCautions } from './plan/gather-cautions.ts';
 import { type Plan, reckonPlan } from './plan/reckon-plan.ts';
 import { writePlan } from './plan/write-plan.ts';
 import { orderWork } from './sewing/order-work.ts';
 import { SOURCES } from './sources.ts';
-import { swatchesToHalve } from './wash/shrink-plan.ts';
+import { blocksToHalve } from './wash/shrink-plan.ts';
 import { type PlanSpec, specifyPlan } from './wish/plan-spec.ts';
 import type { Resolved } from './wish/reading.ts';
 import { writeLength } from './write-length.ts';
@@ -29,10 +30,11 @@ export function planQuilt(resolved: Resolved<PlanInput>): PlanAnswer {
   const spec = specifyPlan(input);
   const plan = reckonPlan(spec);
   const figures = writePlan(plan, input.unit, input.pace);
+  const cautions = listCautions(gatherCautions(input, plan, spec));
   return {
     engine: ENGINE,
     ...figures,
-    steps: describeWork(plan, spec),
+    steps: describeWork(plan, spec, cautions),
     ...(input.explain && { why: explainPlan({ input, spec, plan, figures }) }),
     input,
     assumptions: [
@@ -40,8 +42,11 @@ export function planQuilt(resolved: Resolved<PlanInput>): PlanAnswer {
       ...describeChoice(input, figures.block.cut),
       ...describeDoubt(input, plan, spec),
     ],
-    cautions: describeCautions(input, plan, spec),
-    links: writeLinks(query, { self: '/v1/plan', page: '/', image: '/v1/plan.svg' }),
+    cautions,
+    links: {
+      ...writeLinks(query, { self: '/v1/plan', image: '/v1/plan.svg' }),
+      page: `/?${query}`,
+    },
   };
 }
 
@@ -52,60 +57,43 @@ function describeChoice(input: PlanInput, cut: number): readonly Assumption[] {
   return [{ path: 'block.cut', value: cut, why, source: SOURCES.model }];
 }
 
-/** How far least and most of the washed size lie apart, mm. */
-function doubtOf(plan: Plan): { readonly width: number; readonly height: number } {
-  return {
-    width: plan.high.width - plan.low.width,
-    height: plan.high.height - plan.low.height,
-  };
-}
-
 function describeDoubt(input: PlanInput, plan: Plan, spec: PlanSpec): readonly Assumption[] {
   if (spec.shrink.isMeasured) return [];
   const { width, height } = doubtOf(plan);
   const value = `${writeLength(width, spec.unit)} by ${writeLength(height, spec.unit)}`;
-  const count = swatchesToHalve(input, spec.shrink);
+  const count = blocksToHalve(input, spec.shrink);
   const cure =
     count === undefined
-      ? 'no number of swatches up to thirty would halve it'
-      : `${count} swatches of each cloth, each way, would halve it`;
+      ? 'no number of test blocks up to thirty would halve it'
+      : `${count} quilted test blocks, washed and measured both ways, would halve it`;
   const why = `Shrink of cloth that nobody measured leaves the washed size in doubt by this much; ${cure}`;
   return [{ path: 'swatches', value, why, source: SOURCES.model }];
 }
 
-function describeWork(plan: Plan, spec: PlanSpec): readonly Step[] {
+/** The steps, each with those of its cautions that hold for this plan. */
+function describeWork(plan: Plan, spec: PlanSpec, cautions: readonly Caution[]): readonly Step[] {
   const mass = massUnit(spec.unit);
-  return orderWork({
+  const wet = plan.weight.wet / GRAMS[mass];
+  const told = new Set(cautions.map(({ code }) => code));
+  const steps = orderWork({
     unit: spec.unit,
     ...plan.grid,
     ...plan.block,
     clearance: plan.clearance,
-    layers: plan.layers,
+    fabrics: spec.layers.map((layer) => layer.fabric),
+    prewashed: spec.layers.filter((layer) => layer.prewashed).map((layer) => layer.role),
+    isMeasured: spec.shrink.isMeasured,
     pieces: plan.cloth.reduce((sum, need) => sum + need.pieces + need.spare, 0),
     snips: plan.snips.beforeJoining,
     needle: plan.needle,
     chained: spec.stitching.chained,
     borderPasses: spec.stitching.borderPasses,
-    prewashed: spec.layers.some((layer) => layer.prewashed),
     within: 100 * plan.mismatch.withinFromCentre,
     ease: spec.trueness.ease,
-    wet: `${roundTo(plan.weight.wet / GRAMS[mass], 1)} ${mass}`,
+    wet: `${roundTo(wet, wet < 1 ? 2 : 1)} ${mass}`,
   });
-}
-
-function describeCautions(input: PlanInput, plan: Plan, spec: PlanSpec): readonly Caution[] {
-  const swatches = swatchesToHalve(input, spec.shrink);
-  const doubt = { ...doubtOf(plan), ...(swatches !== undefined && { swatches }) };
-  return listCautions({
-    unit: spec.unit,
-    size: plan.washed,
-    wish: plan.wish,
-    clearance: plan.clearance,
-    crossingThickness: 4 * plan.thickness,
-    snips: plan.snips.beforeJoining,
-    needle: plan.needle,
-    machine: plan.weight.machine,
-    layers: spec.layers,
-    ...(!spec.shrink.isMeasured && { doubt }),
-  });
+  return steps.map((step) => ({
+    ...step,
+    cautions: step.cautions.filter((code) => told.has(code)),
+  }));
 }

@@ -4,6 +4,7 @@ import { ENGINE } from './engine.ts';
 import { countTouching } from './layout/count-touching.ts';
 import { letterOf } from './layout/letter-of.ts';
 import { fromMillimetres } from './length.ts';
+import { writeLinks } from './links.ts';
 import { choosePlans, type StashPlan } from './stash/choose-plans.ts';
 import { type StashSpec, specifyStash } from './stash/stash-spec.ts';
 import { supplyBlocks } from './stash/supply-blocks.ts';
@@ -33,7 +34,7 @@ export function planStash(resolved: Resolved<StashInput>): StashAnswer {
     input,
     assumptions,
     cautions: describeCautions(input, plans),
-    links: { self: `/v1/stash?${query}`, page: `/stash?${query}` },
+    links: { ...writeLinks(query, { self: '/v1/stash' }), page: `/stash?${query}` },
   };
 }
 

@@ -31,7 +31,7 @@ export function predictWash(resolved: Resolved<WashInput>): WashAnswer {
   const [first] = shrinks;
   if (first === undefined) throw new Error('A wash needs a wash count');
   const pull = measurePull(input, courses, first);
-  const doubt = doubtSize(first, groups, confidence);
+  const doubt = doubtSize(first, groups, { confidence, washes: first.washes });
   const washed = input.layers.map((layer) => layer.prewashed);
   const side = input.block.cut ?? DEFAULTS[input.unit].cut;
   return {
@@ -53,7 +53,7 @@ export function predictWash(resolved: Resolved<WashInput>): WashAnswer {
     input,
     assumptions,
     cautions: [...(first.isMeasured ? [] : [unmeasuredShrink()]), dryerLint()],
-    links: writeLinks(query, { self: '/v1/wash-shrinkage', page: '/wash' }),
+    links: { ...writeLinks(query, { self: '/v1/wash-shrinkage' }), page: `/wash?${query}` },
   };
 }
 
@@ -105,6 +105,6 @@ function fitDoubt(input: WashInput, doubt: SizeDoubt): FitDoubt | undefined {
     unit: input.unit,
     half: Math.max(off('width'), off('height')),
     fit: toMillimetres(input.fit, input.unit),
-    ...(doubt.swatches !== undefined && { swatches: doubt.swatches }),
+    ...(doubt.blocks !== undefined && { blocks: doubt.blocks }),
   };
 }

@@ -19,6 +19,6 @@ export function planYardage(resolved: Resolved<YardageInput>): YardageAnswer {
     input,
     assumptions,
     cautions: [rotaryCutter()],
-    links: writeLinks(query, { self: '/v1/yardage', page: '/' }),
+    links: writeLinks(query, { self: '/v1/yardage' }),
   };
 }

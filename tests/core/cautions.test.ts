@@ -75,7 +75,7 @@ describe('listCautions', () => {
 
   test('listCautions says the clearance in the unit, and never as nothing', () => {
     expect(find('snip-near-seam')?.text).toContain('1/2 in');
-    expect(find('snip-near-seam', { unit: 'cm' })?.text).toContain('1.3 cm');
+    expect(find('snip-near-seam', { unit: 'cm' })?.text).toContain('1.27 cm');
     expect(find('snip-near-seam', { clearance: 1 })?.text).toContain('less than 1/16 in');
   });
 

@@ -91,6 +91,16 @@ describe('roundTo', () => {
   });
 });
 
+describe('roundTo of large numbers', () => {
+  test('roundTo(x, 9) leaves whole and eighth numbers up to 500,000 as they are', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 4_000_000 }), (eighths) => {
+        expect(roundTo(eighths / 8, 9)).toBe(eighths / 8);
+      }),
+    );
+  });
+});
+
 describe('tidy', () => {
   test('tidy(0.1 + 0.2) is 0.3', () => {
     expect(0.1 + 0.2).not.toBe(0.3);

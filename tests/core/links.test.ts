@@ -2,13 +2,12 @@ import { describe, expect, test } from 'vitest';
 import { SIZE_LIMITS } from '#core/limits.ts';
 import { writeLinks } from '#core/links.ts';
 
-const places = { self: '/v1/plan', page: '/', image: '/v1/plan.svg' };
+const places = { self: '/v1/plan', image: '/v1/plan.svg' };
 
 describe('writeLinks', () => {
   test('puts the query behind each path', () => {
     expect(writeLinks('a=1&b=2', places)).toEqual({
       self: '/v1/plan?a=1&b=2',
-      page: '/?a=1&b=2',
       image: '/v1/plan.svg?a=1&b=2',
     });
   });
@@ -18,6 +17,5 @@ describe('writeLinks', () => {
     const links = writeLinks(`${longest}a`, places);
     expect(links.self).toBe('/v1/plan');
     expect(links).not.toHaveProperty('image');
-    expect(links.page).toBe(`/?${longest}a`);
   });
 });

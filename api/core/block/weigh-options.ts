@@ -3,7 +3,7 @@ import { roundTo } from '../length.ts';
 import { countSnips } from '../sewing/count-snips.ts';
 import { measureSeams } from '../sewing/measure-seams.ts';
 import { timeWork } from '../sewing/time-work.ts';
-import { washedSize } from '../wash/size-washed.ts';
+import { sewFor, washedSize } from '../wash/size-washed.ts';
 import type { PlanSpec } from '../wish/plan-spec.ts';
 import type { SizeWish } from '../wish/resolve-target.ts';
 import { proposeGrids } from './propose-grids.ts';
@@ -53,10 +53,7 @@ export function listCandidates(
   wish: SizeWish,
   shrink: Extent,
 ): readonly Candidate[] {
-  const sewn =
-    wish.at === 'sewn'
-      ? wish
-      : { width: wish.width / (1 - shrink.width), height: wish.height / (1 - shrink.height) };
+  const sewn = wish.at === 'sewn' ? wish : sewFor(wish, shrink);
   const cuts = [...new Set(spec.cut === undefined ? spec.cuts : [...spec.cuts, spec.cut])];
   return cuts
     .flatMap((cut) =>

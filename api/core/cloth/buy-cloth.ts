@@ -44,7 +44,7 @@ export interface ClothNeed extends StripPlan {
  *
  * The prints of a layer share its blocks by `apportionBlocks`; spare pieces are rounded up for each
  * print; strips by `cutStrips`; bought by the step sold. Waste is 1 − area of the pieces (spare ones
- * included) / area bought.
+ * included) / area bought, as it is after a prewash.
  *
  * @returns rows in the order of the cloths; the pieces of each layer sum to the blocks
  */
@@ -100,7 +100,9 @@ function needFromRoll(order: ClothOrder, roll: Roll, pieces: number): RollNeed {
     squaring: order.squaring,
   });
   const buy = roundPurchase(plan.length, order.step, order.unit);
-  const bought = buy.amount * MILLIMETRES[buy.unit] * roll.width;
+  const { length, width } = roll.prewash;
+  const asSold = buy.amount * MILLIMETRES[buy.unit] * roll.width;
+  const bought = asSold * (1 - length) * (1 - width);
   const cutOut = (pieces + spare) * order.cut ** 2;
   return { pieces, spare, ...plan, buy, waste: bought === 0 ? 0 : 1 - cutOut / bought };
 }

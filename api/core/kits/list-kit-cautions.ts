@@ -1,5 +1,6 @@
 import { listCautions } from '../cautions.ts';
-import type { Caution, CautionCode } from '../contract.ts';
+import type { Caution, CautionCode, PlanInput } from '../contract.ts';
+import { gatherCautions } from '../plan/gather-cautions.ts';
 import type { Plan } from '../plan/reckon-plan.ts';
 import { SOURCES } from '../sources.ts';
 import type { PlanSpec } from '../wish/plan-spec.ts';
@@ -16,18 +17,8 @@ const OF_KITS: ReadonlySet<CautionCode> = new Set([
 /**
  * The cautions of kits, the gravest first, with what the rules on labels do and do not ask.
  */
-export function listKitCautions(plan: Plan, spec: PlanSpec): readonly Caution[] {
-  const cautions = listCautions({
-    unit: spec.unit,
-    size: plan.washed,
-    wish: plan.wish,
-    clearance: plan.clearance,
-    crossingThickness: 4 * plan.thickness,
-    snips: plan.snips.beforeJoining,
-    needle: plan.needle,
-    machine: plan.weight.machine,
-    layers: spec.layers,
-  });
+export function listKitCautions(input: PlanInput, plan: Plan, spec: PlanSpec): readonly Caution[] {
+  const cautions = listCautions(gatherCautions(input, plan, spec));
   return [
     ...cautions.filter(({ code }) => OF_KITS.has(code)),
     {

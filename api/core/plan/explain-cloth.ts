@@ -84,8 +84,15 @@ function explainNeed(
       : [
           say(
             'waste',
-            '100 * (1 - pieces * cut ** 2 / (bought * width))',
-            { pieces, cut, bought, width },
+            '100 * (1 - pieces * cut ** 2 / (bought * width * (1 - along) * (1 - across)))',
+            {
+              pieces,
+              cut,
+              bought,
+              width,
+              along: roundTo(roll.prewash.length, 12),
+              across: roundTo(roll.prewash.width, 12),
+            },
             row.waste,
           ),
         ]),

@@ -13,7 +13,7 @@ import type { Explained } from './explained.ts';
 /**
  * The derivation of every figure of a plan, in the caller's unit.
  *
- * Each `formula` is plain arithmetic (`+ - * / ** ( )` and `floor ceil sqrt round`) over the names in
+ * Each `formula` is plain arithmetic (`+ - * / ** ( )` and `floor ceil sqrt round max`) over the names in
  * `numbers`; reckoning it gives `value`, which is the figure at `path` of the answer.
  */
 export function explainPlan(explained: Explained): readonly Derivation[] {

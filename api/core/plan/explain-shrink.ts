@@ -1,4 +1,3 @@
-import type { Extent } from '../block/size-quilt.ts';
 import type { Derivation } from '../contract.ts';
 import { fromMillimetres, roundTo } from '../length.ts';
 import { SOURCES } from '../sources.ts';
@@ -16,49 +15,53 @@ interface Term {
   readonly numbers: Numbers;
 }
 
+type Side = 'width' | 'height';
+type Doubt = 'low' | 'usual' | 'high';
+
 /**
- * Derivations of the washed size: the dimensional change each way from the rest points of the sandwich
- * along and across the cloth, and the sizes with their least and most.
+ * Derivations of the washed size: the dimensional change each way and the sizes with their least and
+ * most, each from how the layers settle along and across the cloth.
  */
 export function explainShrink(explained: Explained): readonly Derivation[] {
+  return [...explainSides(explained, 'width'), ...explainSides(explained, 'height')];
+}
+
+function explainSides({ input, plan, figures }: Explained, side: Side): readonly Derivation[] {
+  const sewn = fromMillimetres(plan.sewn[side], input.unit, 9);
+  const { change, washed } = figures.size;
+  const usual = shrinkOf(input, side, 'usual');
+  const size = (path: string, { formula, numbers }: Term, value: number) =>
+    derive(path, SOURCES.model, [`sewn * (1 - ${formula})`, { sewn, ...numbers }, value]);
   return [
-    ...explainChange(explained),
-    ...explainSides(explained, 'width'),
-    ...explainSides(explained, 'height'),
+    derive(`size.change.${side}`, SOURCES.model, [
+      `-100 * ${usual.formula}`,
+      usual.numbers,
+      change[side],
+    ]),
+    size(`size.washed.${side}`, usual, washed[side]),
+    size(`size.washed.low.${side}`, shrinkOf(input, side, 'high'), washed.low[side]),
+    size(`size.washed.high.${side}`, shrinkOf(input, side, 'low'), washed.high[side]),
   ];
 }
 
-function explainChange({ input, figures }: Explained): readonly Derivation[] {
-  const along = explainWay(input, 'length', 'along');
-  const across = explainWay(input, 'width', 'across');
-  const { change } = figures.size;
-  const say = (side: 'width' | 'height', own: Term) => {
-    const { formula, numbers } =
-      input.grain === 'aligned'
-        ? own
-        : {
-            formula: `(${along.formula} + ${across.formula}) / 2`,
-            numbers: { ...along.numbers, ...across.numbers },
-          };
-    return derive(`size.change.${side}`, SOURCES.model, [
-      `-100 * ${formula}`,
-      numbers,
-      change[side],
-    ]);
+/** The shrink of one side of the quilt: that of its direction, or the mean where blocks are turned. */
+function shrinkOf(input: Explained['input'], side: Side, doubt: Doubt): Term {
+  const along = explainWay(input, 'length', doubt);
+  const across = explainWay(input, 'width', doubt);
+  if (input.grain === 'aligned') return side === 'width' ? across : along;
+  return {
+    formula: `(${along.formula} + ${across.formula}) / 2`,
+    numbers: { ...along.numbers, ...across.numbers },
   };
-  return [say('width', across), say('height', along)];
 }
 
-/** The shrink one way: the course of a washed test block, or the rest point of the layers. */
-function explainWay(
-  input: Explained['input'],
-  direction: 'length' | 'width',
-  way: 'along' | 'across',
-): Term {
-  const sandwich = findRanges(coursesOf(input), 'sandwich')[direction]?.usual;
+/** The shrink one way: the course of a washed test block, or how the layers settle. */
+function explainWay(input: Explained['input'], direction: 'length' | 'width', doubt: Doubt): Term {
+  const way = direction === 'length' ? 'along' : 'across';
+  const sandwich = findRanges(coursesOf(input), 'sandwich')[direction]?.[doubt];
   if (sandwich === undefined) {
-    const layers = measuredLayers(input);
-    return settle(layerPulls({ layers, washes: input.washes }, direction), way);
+    const pulls = { layers: measuredLayers(input), washes: input.washes };
+    return settle(layerPulls(pulls, direction, doubt), way, doubt);
   }
   const numbers = {
     [`${way}Limit`]: roundTo(sandwich.limit, 12),
@@ -68,38 +71,23 @@ function explainWay(
   return { formula: `${way}Limit * (1 - ${way}Rate ** washes)`, numbers };
 }
 
-function explainSides(
-  { input, plan, figures }: Explained,
-  side: 'width' | 'height',
-): readonly Derivation[] {
-  const sewn = fromMillimetres(plan.sewn[side], input.unit, 9);
-  const { washed } = figures.size;
-  const after = (path: string, extent: Extent, value: number) =>
-    derive(path, SOURCES.change, [
-      'sewn * (1 - shrink)',
-      { sewn, shrink: roundTo(1 - extent[side] / plan.sewn[side], 12) },
-      value,
-    ]);
-  return [
-    after(`size.washed.${side}`, plan.washed, washed[side]),
-    after(`size.washed.low.${side}`, plan.low, washed.low[side]),
-    after(`size.washed.high.${side}`, plan.high, washed.high[side]),
-  ];
-}
-
 /**
- * The rest point written out: every layer's rate weighed by its mass and grip, by a quarter of it
- * where the layer is pressed.
+ * How the layers settle, written out. The usual: every layer's rate weighed by its mass and grip, by a
+ * quarter of it where the layer is pressed. The least: all weighed fully. The most: the greatest rate.
  */
-function settle(layers: readonly WashLayer[], way: 'along' | 'across'): Term {
-  const rest = settleSandwich(layers);
-  const numbers: Record<string, number> = {};
-  for (const [index, layer] of layers.entries()) {
-    const isPressed = layer.rate < rest;
-    numbers[`${way}${index}`] = roundTo(layer.rate, 12);
-    numbers[`${way}Pull${index}`] = roundTo(layer.weight * (isPressed ? BUCKLING : 1), 9);
+function settle(layers: readonly WashLayer[], way: 'along' | 'across', doubt: Doubt): Term {
+  const names = layers.map((_, index) => `${way}${index}`);
+  const rates = layers.map((layer, index) => [`${way}${index}`, roundTo(layer.rate, 12)]);
+  if (doubt === 'high') {
+    return { formula: `max(${names.join(', ')})`, numbers: Object.fromEntries(rates) };
   }
-  const terms = layers.map((_, index) => `${way}Pull${index} * ${way}${index}`).join(' + ');
-  const weights = layers.map((_, index) => `${way}Pull${index}`).join(' + ');
-  return { formula: `(${terms}) / (${weights})`, numbers };
+  const rest = settleSandwich(layers, doubt === 'low' ? 1 : BUCKLING);
+  const weights = layers.map((layer, index) => {
+    const isPressed = doubt === 'usual' && layer.rate < rest;
+    return [`${way}Pull${index}`, roundTo(layer.weight * (isPressed ? BUCKLING : 1), 9)];
+  });
+  const terms = names.map((name, index) => `${way}Pull${index} * ${name}`).join(' + ');
+  const sum = names.map((_, index) => `${way}Pull${index}`).join(' + ');
+  const numbers = Object.fromEntries([...rates, ...weights]);
+  return { formula: `(${terms}) / (${sum})`, numbers };
 }

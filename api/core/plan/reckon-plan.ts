@@ -5,6 +5,7 @@ import { listCandidates, weighCandidate } from '../block/weigh-options.ts';
 import { buyCloth, type ClothNeed } from '../cloth/buy-cloth.ts';
 import type { TimeAnswer } from '../contract.ts';
 import { arrangePrints } from '../layout/arrange-prints.ts';
+import { tidy } from '../length.ts';
 import { chooseNeedle } from '../sewing/choose-needle.ts';
 import { countSnips, type SnipCount } from '../sewing/count-snips.ts';
 import { planThread, type ThreadPlan } from '../sewing/plan-thread.ts';
@@ -69,7 +70,7 @@ export function reckonPlan(spec: PlanSpec): Plan {
     blocks,
     block,
     face: faceOf(block),
-    clearance: block.seam - block.snipDepth,
+    clearance: tidy(block.seam - block.snipDepth),
     sewn,
     stitchLine: stitchLineSize(grid, block),
     shrink: shrinks.usual,
@@ -85,7 +86,7 @@ export function reckonPlan(spec: PlanSpec): Plan {
     snips,
     layers: spec.layers.length,
     thickness,
-    needle: chooseNeedle(4 * thickness),
+    needle: chooseNeedle(thickestLayers(grid) * thickness),
     weight: weighQuilt({ blocks, cut, gsm }),
     mismatch: predictMismatch(grid.columns, spec.trueness),
     time: timeWork(
@@ -94,6 +95,12 @@ export function reckonPlan(spec: PlanSpec): Plan {
     ),
     cells: arrangePrints(grid, topCounts(cloth)),
   };
+}
+
+/** Sandwiches at the thickest place: four where seams cross, two in a seam, one in a lone block. */
+function thickestLayers({ columns, rows }: Grid): number {
+  if (columns > 1 && rows > 1) return 4;
+  return columns > 1 || rows > 1 ? 2 : 1;
 }
 
 /** The plan to work out in full: the grid asked for, else the best fit in the size asked for. */

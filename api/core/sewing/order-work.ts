@@ -1,5 +1,5 @@
-import type { CautionCode, Stage, Step, Unit } from '../contract.ts';
-import { writeExact, writeGap, writeLength } from '../write-length.ts';
+import type { CautionCode, FabricName, Role, Stage, Step, Unit } from '../contract.ts';
+import { writeExact, writeGap } from '../write-length.ts';
 
 /** The figures that the steps name; lengths in millimetres. */
 export interface WorkFacts {
@@ -11,14 +11,18 @@ export interface WorkFacts {
   readonly snipDepth: number;
   readonly snipPitch: number;
   readonly clearance: number;
-  readonly layers: number;
+  /** Fabrics from the top down. */
+  readonly fabrics: readonly FabricName[];
+  /** Roles of the layers that are prewashed. */
+  readonly prewashed: readonly Role[];
+  /** False where a washed test block would tell more than is known. */
+  readonly isMeasured: boolean;
   /** Pieces cut, spare ones included. */
   readonly pieces: number;
   readonly snips: number;
   readonly needle: string;
   readonly chained: boolean;
   readonly borderPasses: number;
-  readonly prewashed: boolean;
   /** How likely a row end meets within the ease when joined from the middle, percent. */
   readonly within: number;
   readonly ease: number;
@@ -47,51 +51,69 @@ function step(
   return { id, stage, cautions: [], ...words };
 }
 
-function prepare({ prewashed, pieces, layers, cut, unit }: WorkFacts): readonly Step[] {
+function prepare(facts: WorkFacts): readonly Step[] {
+  const { prewashed, pieces, fabrics, cut, unit, isMeasured } = facts;
   const side = writeExact(cut, unit);
+  const swatch = step('swatch', 'prepare', {
+    do: 'Sew one test block, measure it, wash it, measure it again',
+    count: 1,
+    detail: 'It tells how your own cloth shrinks, better than any table.',
+    cautions: ['unmeasured-shrink', 'dye-bleed'],
+  });
+  const prewash = step('prewash', 'prepare', {
+    do: `Wash and dry the cloth of the ${[...new Set(prewashed)].join(' and ')}`,
+    count: 1,
+    detail: 'Wash and dry it as the quilt will be washed, then press it flat.',
+    cautions: ['dye-bleed'],
+  });
   return [
-    prewashed
-      ? step('prewash', 'prepare', {
-          do: 'Wash and dry the cloth that is to be prewashed',
-          count: 1,
-          detail: 'Wash and dry it as the quilt will be washed, then press it flat.',
-          cautions: ['dye-bleed'],
-        })
-      : step('swatch', 'prepare', {
-          do: 'Sew one test block, measure it, wash it, measure it again',
-          count: 1,
-          detail: 'It tells how your own cloth shrinks, better than any table.',
-          cautions: ['unmeasured-shrink', 'dye-bleed'],
-        }),
+    ...(isMeasured ? [] : [swatch]),
+    ...(prewashed.length > 0 ? [prewash] : []),
     step('cut', 'cut', {
-      do: `Cut ${pieces} squares of ${side}`,
+      do: `Cut ${countOf(pieces, 'square')} of ${side}`,
       count: pieces,
-      detail: `Cut strips of ${side} across the roll, then squares from the strips. ${layers} layers, spare pieces included.`,
+      detail: `Cut strips of ${side} across the roll, then squares from the strips. ${fabrics.length} layers, spare pieces included.`,
       cautions: ['rotary-cutter'],
     }),
   ];
 }
 
+/** A number with its noun, in the plural where it is not one. */
+function countOf(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? '' : 's'}`;
+}
+
+/** The sandwich from the bottom up, in words. */
+function describeStack(fabrics: readonly FabricName[]): string {
+  const [bottom = '', ...rest] = fabrics.toReversed().map((name) => name.replace('-', ' '));
+  const between = rest.slice(0, -1).map((name) => `, then ${name}`);
+  const start = bottom.charAt(0).toUpperCase() + bottom.slice(1);
+  return `${start} at the bottom${between.join('')}, ${rest.at(-1)} on top, right side up.`;
+}
+
 function makeBlocks(facts: WorkFacts): readonly Step[] {
-  const { columns, rows, layers, chained, snips, needle, unit } = facts;
+  const { columns, rows, fabrics, chained, snips, needle, unit } = facts;
   const blocks = columns * rows;
-  const chain = chained
+  const isChain = chained && blocks > 1;
+  const chain = isChain
     ? 'Feed the blocks one after another without cutting the thread.'
     : 'Cut the thread after each block.';
   return [
     step('stack', 'stack', {
-      do: `Stack ${blocks} blocks of ${layers} layers`,
+      do: `Stack ${countOf(blocks, 'block')} of ${fabrics.length} layers`,
       count: blocks,
-      detail:
-        'Flannel at the bottom, print on top, right side up. Turn every other stack a little, so that the blocks part easily.',
+      detail: `${describeStack(fabrics)} Turn every other block of the stack a little, so that they part easily.`,
     }),
     step('quilt-first', 'quilt', {
-      do: 'Quilt every block from corner to corner',
+      do:
+        blocks === 1
+          ? 'Quilt the block from corner to corner'
+          : 'Quilt every block from corner to corner',
       count: blocks,
       detail: `A ${needle} needle. ${chain}`,
       cautions: ['needle-at-crossings'],
     }),
-    ...(chained && blocks > 1
+    ...(isChain
       ? [
           step('part', 'quilt', {
             do: 'Part the chain',
@@ -106,7 +128,7 @@ function makeBlocks(facts: WorkFacts): readonly Step[] {
       detail: `Each block now has its X. ${chain}`,
     }),
     step('snip', 'snip', {
-      do: `Snip all four sides of every block: ${snips} snips`,
+      do: `Snip all four sides of ${blocks === 1 ? 'the' : 'every'} block: ${countOf(snips, 'snip')}`,
       count: snips,
       detail: `${writeExact(facts.snipDepth, unit)} deep, ${writeExact(facts.snipPitch, unit)} apart, ${writeGap(facts.clearance, unit)} short of the seam to come. Snipping before joining is easier; after joining is the tradition.`,
       cautions: ['repetitive-snipping', 'snip-near-seam'],
@@ -115,7 +137,7 @@ function makeBlocks(facts: WorkFacts): readonly Step[] {
 }
 
 function joinBlocks(facts: WorkFacts): readonly Step[] {
-  const { columns, rows, unit, within } = facts;
+  const { columns, rows, unit } = facts;
   const joins = rows * (columns - 1);
   const seam = writeExact(facts.seam, unit);
   const middle =
@@ -128,17 +150,25 @@ function joinBlocks(facts: WorkFacts): readonly Step[] {
     detail: 'Mark the top-left block with a pin. Keep prints that are alike apart.',
   });
   const join = step('join', 'join', {
-    do: `Join the blocks of each row, ${rows} rows of ${columns}`,
+    do: `Join the blocks of each row, ${countOf(rows, 'row')} of ${columns}`,
     count: joins,
     detail: `Backing to backing, with an allowance of ${seam}, so that the raw edges stand on the front.`,
   });
   const joinRows = step('join-rows', 'join', {
     do: 'Join row to row',
     count: rows - 1,
-    detail: `Begin in the middle, ${middle}, and sew outwards both ways. Ends meet within ${writeLength(facts.ease, unit)} about ${Math.round(within)} times in 100, and that much washes out. Unpick what is farther off.`,
+    detail: `Begin in the middle, ${middle}, and sew outwards both ways.${describeEnds(facts)}`,
     cautions: ['needle-at-crossings'],
   });
+  if (columns * rows === 1) return [];
   return [layout, ...(joins > 0 ? [join] : []), ...(rows > 1 ? [joinRows] : [])];
+}
+
+/** How often row ends meet, where some ease is allowed. */
+function describeEnds({ ease, within, unit }: WorkFacts): string {
+  if (ease === 0) return ' Unpick what does not meet.';
+  const often = within > 99 ? 'nearly always' : `about ${Math.round(within)} times in 100`;
+  return ` Ends meet within ${writeExact(ease, unit)} ${often}, and that much washes out. Unpick what is farther off.`;
 }
 
 function finish({ borderPasses, seam, unit, wet }: WorkFacts): readonly Step[] {

@@ -5,7 +5,6 @@ export interface Defaults {
   /** Side of a block where only the grid was given. */
   readonly cut: number;
   readonly seam: number;
-  readonly snipDepth: number;
   readonly snipPitch: number;
   readonly cuts: readonly number[];
   /** The narrow end of what the trade sells as one width, so that the cloth is enough. */
@@ -32,7 +31,6 @@ export const DEFAULTS: Readonly<Record<Unit, Defaults>> = {
   in: {
     cut: 8.5,
     seam: 1,
-    snipDepth: 0.5,
     snipPitch: 0.25,
     cuts: steps(6, 12, 0.5),
     rollWidth: 42,
@@ -51,7 +49,6 @@ export const DEFAULTS: Readonly<Record<Unit, Defaults>> = {
   cm: {
     cut: 22,
     seam: 2.5,
-    snipDepth: 1.25,
     snipPitch: 0.6,
     cuts: steps(15, 30, 1),
     rollWidth: 108,

@@ -30,10 +30,10 @@ export interface Fabric {
 }
 
 /**
- * From 5 % at the first wash to 7 % when stable gives 5 = 7·(1 − r), so r = 2/7
- * (fibre2fashion.com industry article 5988).
+ * Share of the shrink still left after each wash, where no series was measured: from 5 % at the first
+ * wash to 7 % when stable gives 5 = 7·(1 − r), so r = 2/7 (SOURCES.fivePercent).
  */
-const RATE = 2 / 7;
+export const USUAL_RATE = 2 / 7;
 
 const range = (low: number, usual: number, high: number): ShrinkRange => ({ low, usual, high });
 
@@ -73,7 +73,15 @@ function practised(length: ShrinkRange, width: ShrinkRange): Shrinking {
 }
 
 function cloth(name: FabricName, gsm: number, thickness: number, shrinking: Shrinking): Fabric {
-  return { name, gsm, thickness, ...shrinking, rate: RATE, grip: 1, source: SOURCES.practice };
+  return {
+    name,
+    gsm,
+    thickness,
+    ...shrinking,
+    rate: USUAL_RATE,
+    grip: 1,
+    source: SOURCES.practice,
+  };
 }
 
 /** Batting has no grain that a maker can tell, so both directions share one range. */

@@ -14,7 +14,7 @@ export interface NamedSize {
 
 const IN = 25.4;
 
-/** A cot quilt covers the floor of a full-size crib; it is for tummy time and the pram, not for sleep. */
+/** A cot quilt covers the floor of a full-size crib; it is for play, not for sleep. */
 const COT = { width: 28 * IN, height: 52.375 * IN, source: SOURCES.crib };
 const LAP = { width: 36 * IN, height: 48 * IN, source: SOURCES.practice };
 const THROW = { width: 50 * IN, height: 60 * IN, source: SOURCES.practice };

@@ -11,8 +11,8 @@ export interface FitDoubt {
   /** Half the width of the interval of the washed size, the greater of both ways. */
   readonly half: number;
   readonly fit: number;
-  /** Swatches a cloth and direction that would halve the doubt. */
-  readonly swatches?: number;
+  /** Quilted test blocks that would halve the doubt. */
+  readonly blocks?: number;
 }
 
 /**
@@ -39,12 +39,12 @@ export function advisePrewash(
   return { advised: reasons.length > 0, why, reasons };
 }
 
-function describeDoubt({ half, fit, unit, swatches }: FitDoubt): string {
+function describeDoubt({ half, fit, unit, blocks }: FitDoubt): string {
   const either = writeLength(half, unit);
   const more =
-    swatches === undefined
+    blocks === undefined
       ? 'the cloth itself varies more than that'
-      : `${swatches} swatches of each cloth, each way, would halve the doubt`;
+      : `${blocks} washed test blocks would halve the doubt`;
   return `The washed size may be off by ${either} either way, more than the ${writeLength(fit, unit)} asked for: prewash, or measure more; ${more}.`;
 }
 
@@ -63,7 +63,10 @@ function advisePull(
     };
   }
   const again = washed[pull.indexOf(tight)] === true ? ' once more' : '';
-  const cure = `prewash the ${tight.layer}${again}`;
+  const cure =
+    tight.layer === 'middle'
+      ? 'choose another middle, or wash a test block and judge by it, since batting is seldom prewashed'
+      : `prewash the ${tight.layer}${again}`;
   return {
     advised: true,
     why: `The layers pull ${words} apart, more than ${PULL_LIMIT}: ${cure}, or the other face will pucker.`,

@@ -1,4 +1,5 @@
 import type { Pair } from '../contract.ts';
+import { USUAL_RATE } from '../tables/fabrics.ts';
 import { countSwatches, USUAL_SPREAD } from './count-swatches.ts';
 import type { SwatchGroup } from './read-swatches.ts';
 import type { WashedShrink } from './shrink-sandwich.ts';
@@ -7,27 +8,32 @@ import type { WashedShrink } from './shrink-sandwich.ts';
 export interface SizeDoubt {
   /** Half the width of the interval each way, percent points of the sewn size. */
   readonly percent: Pair;
-  /** Swatches a cloth and direction that would halve it. */
-  readonly swatches?: number;
+  /** Quilted test blocks, washed once and measured both ways, that would halve it. */
+  readonly blocks?: number;
 }
 
 /**
- * The doubt of a washed size, and how many swatches would halve it: those whose interval for one
- * new piece, at the spread that was measured or else a usual one, is half as wide as the doubt.
- * Own model: it takes the quilt to follow its cloth point for point, as it does where one cloth rules.
+ * The doubt of a washed size, and how many quilted test blocks would halve it.
  *
- * @param confidence share between 0 and 1
+ * Test blocks take the place of every model, so their interval for one new piece is the doubt that is
+ * left: the least number is that whose interval, at the spread that was measured or else a usual one,
+ * is at most half as wide. After more than one wash the interval of blocks washed once grows with the
+ * usual course. Swatches of the single cloths cannot promise as much, since how they settle together
+ * stays a model.
+ *
+ * @param asked `confidence` as a share, `washes` that the doubt is told for
  */
 export function doubtSize(
   shrink: Pick<WashedShrink, 'least' | 'most'>,
   groups: readonly Pick<SwatchGroup, 'sd' | 'n'>[],
-  confidence: number,
+  asked: { readonly confidence: number; readonly washes: number },
 ): SizeDoubt {
   const half = (side: 'width' | 'height') => 50 * (shrink.most[side] - shrink.least[side]);
   const percent = { width: half('width'), height: half('height') };
-  const widest = Math.max(percent.width, percent.height);
-  const swatches = countSwatches(widest / 2, confidence, pooledSpread(groups));
-  return { percent, ...(swatches !== undefined && { swatches }) };
+  const growth = (1 - USUAL_RATE ** asked.washes) / (1 - USUAL_RATE);
+  const narrowest = Math.min(percent.width, percent.height);
+  const blocks = countSwatches(narrowest / 2 / growth, asked.confidence, pooledSpread(groups));
+  return { percent, ...(blocks !== undefined && { blocks }) };
 }
 
 /** Pooled standard deviation √(Σ(n − 1)s² / Σ(n − 1)) of the groups that have one. */

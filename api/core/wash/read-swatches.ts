@@ -1,5 +1,5 @@
 import type { SwatchInput } from '../contract.ts';
-import { FABRICS } from '../tables/fabrics.ts';
+import { FABRICS, USUAL_RATE } from '../tables/fabrics.ts';
 import { clampLimit, type FittedCourse, fitCourse } from './fit-course.ts';
 import { dimensionalChange, type MeasuredChange, measureChange } from './measure-change.ts';
 import { type CourseRange, READING } from './shrink-quilt.ts';
@@ -22,9 +22,6 @@ export interface SwatchCourse {
   readonly groups: readonly SwatchGroup[];
   readonly range: CourseRange;
 }
-
-/** Share left after each wash for a cloth that the table does not know. */
-const USUAL_RATE = 2 / 7;
 
 /**
  * Gathers specimens by cloth, direction and wash count, with mean, spread and intervals.

@@ -1,4 +1,5 @@
-import type { PlanInput } from '../contract.ts';
+import type { PlanInput, SwatchInput } from '../contract.ts';
+import { FABRICS } from '../tables/fabrics.ts';
 import { doubtSize } from './doubt-size.ts';
 import { fitCourses, groupSwatches, type SwatchCourse } from './read-swatches.ts';
 import type { WashedLayer } from './shrink-quilt.ts';
@@ -7,13 +8,28 @@ import { shrinkSandwich, type WashedShrink, withCourses } from './shrink-sandwic
 /** The intervals of a plan are those of 95 in 100. */
 const CONFIDENCE = 0.95;
 
+/** Names of swatches that speak for a layer or for the whole. */
+const TELLING_NAMES: ReadonlySet<string> = new Set([
+  'sandwich',
+  ...FABRICS.map(({ name }) => name),
+]);
+
 type MeasuredWish = Pick<PlanInput, 'layers' | 'swatches' | 'grain' | 'washes'>;
 
+/** Courses already fitted, by the list of swatches itself: one plan asks for them many times over. */
+const fitted = new WeakMap<readonly SwatchInput[], readonly SwatchCourse[]>();
+
 /**
- * The courses that the swatches of a plan allow.
+ * The courses that the swatches of a plan allow: those of fabrics that a layer may be of, and of
+ * quilted test blocks. Swatches under other names tell of themselves alone.
  */
-export function coursesOf(input: Pick<PlanInput, 'swatches'>): readonly SwatchCourse[] {
-  return fitCourses(groupSwatches(input.swatches, CONFIDENCE));
+export function coursesOf({ swatches }: Pick<PlanInput, 'swatches'>): readonly SwatchCourse[] {
+  const known = fitted.get(swatches);
+  if (known !== undefined) return known;
+  const telling = swatches.filter(({ fabric }) => TELLING_NAMES.has(fabric));
+  const courses = fitCourses(groupSwatches(telling, CONFIDENCE));
+  fitted.set(swatches, courses);
+  return courses;
 }
 
 /**
@@ -34,9 +50,10 @@ export function shrinkPlan(input: MeasuredWish): WashedShrink {
 }
 
 /**
- * How many swatches of each cloth, each way, would halve the doubt of a plan's washed size; nothing
- * where thirty would not.
+ * How many quilted test blocks would halve the doubt of a plan's washed size; nothing where thirty
+ * would not.
  */
-export function swatchesToHalve(input: MeasuredWish, shrink: WashedShrink): number | undefined {
-  return doubtSize(shrink, groupSwatches(input.swatches, CONFIDENCE), CONFIDENCE).swatches;
+export function blocksToHalve(input: MeasuredWish, shrink: WashedShrink): number | undefined {
+  const groups = coursesOf(input).flatMap((course) => course.groups);
+  return doubtSize(shrink, groups, { confidence: CONFIDENCE, washes: input.washes }).blocks;
 }

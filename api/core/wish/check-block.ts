@@ -19,7 +19,7 @@ interface AskedCut {
  * Checks the block against its seam, its snips and every roll it is cut from, as far as nothing was
  * wrong with them before.
  * Faults: `seam-eats-face` (c − 2s must be above 0), `snips-reach-stitching` (depth must be below
- * the allowance), `roll-too-narrow` (a piece must fit across the usable width).
+ * the allowance), `too-large` (a pitch as long as the side leaves no snip), `roll-too-narrow` (a piece must fit across the usable width).
  * Cut sizes that nobody asked for by name are passed over in silence while one of them will do.
  *
  * @param places where each of `input.cuts` stood in the request; absent for the usual ones
@@ -30,9 +30,11 @@ export function checkBlock(
   places: readonly number[] | undefined,
 ): void {
   checkSnips(reading, input);
+  const prewashes = measuredLayers(input).map(prewashRates);
   for (const asked of listAsked(input, places)) {
     if (!isSound(reading, asked.at, ['block', 'seam'])) continue;
-    if (hasFace(asked.cut, input.block.seam)) checkRolls(reading, input, asked.cut);
+    if (hasFace(asked.cut, input.block.seam))
+      checkRolls(reading, input, { cut: asked.cut, prewashes });
     else reportFace(reading, input, asked);
   }
 }
@@ -52,7 +54,18 @@ function listAsked(input: PlanInput, places: readonly number[] | undefined): rea
   });
 }
 
-function checkSnips(reading: Reading, { block, unit }: PlanInput): void {
+function checkSnips(reading: Reading, input: PlanInput): void {
+  const { block, unit } = input;
+  const smallest = block.cut ?? input.cuts[0] ?? 0;
+  const isRead = isSound(reading, ['block', 'snipPitch'], ['block', 'cut'], ['cuts']);
+  if (isRead && block.snipPitch >= smallest) {
+    reading.faults.push({
+      code: 'too-large',
+      path: ['block', 'snipPitch'],
+      expected: `${roundTo(smallest, 4)} ${unit}`,
+      received: `${block.snipPitch} ${unit}`,
+    });
+  }
   if (block.snipDepth < block.seam) return;
   if (!isSound(reading, ['block', 'snipDepth'], ['block', 'seam'])) return;
   reading.faults.push({
@@ -123,9 +136,12 @@ function reportFace(reading: Reading, { unit, block }: PlanInput, asked: AskedCu
   });
 }
 
-function checkRolls(reading: Reading, input: PlanInput, cut: number): void {
+function checkRolls(
+  reading: Reading,
+  input: PlanInput,
+  { cut, prewashes }: { readonly cut: number; readonly prewashes: readonly Roll['prewash'][] },
+): void {
   const text = (value: number) => `${roundTo(value, 4)} ${input.unit}`;
-  const prewashes = measuredLayers(input).map(prewashRates);
   for (const [index, layer] of input.layers.entries()) {
     if (!isSound(reading, ['layers', index])) continue;
     const usable = (width: number) =>

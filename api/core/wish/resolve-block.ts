@@ -1,4 +1,5 @@
 import type { Length, PlanInput, PlanRequest } from '../contract.ts';
+import { roundTo } from '../length.ts';
 import { SOURCES } from '../sources.ts';
 import { DEFAULTS } from '../tables/defaults.ts';
 import { keep, type Reading, readLengthField } from './reading.ts';
@@ -15,12 +16,12 @@ export interface CutWish {
 export function resolveBlock(reading: Reading, request: PlanRequest): PlanInput['block'] {
   const defaults = DEFAULTS[reading.unit];
   const given = request.block ?? {};
-  const field = (name: 'seam' | 'snipDepth' | 'snipPitch', why: string) =>
+  const field = (name: 'seam' | 'snipDepth' | 'snipPitch', fallback: number, why: string) =>
     readLengthField(reading, {
       path: ['block', name],
       given: given[name],
       limit: name,
-      fallback: defaults[name],
+      fallback,
       why,
     });
   // With the grid given there is nothing to choose a cut size by, so it has a default of its own.
@@ -38,11 +39,21 @@ export function resolveBlock(reading: Reading, request: PlanRequest): PlanInput[
         }),
       }
     : {};
+  const seam = field(
+    'seam',
+    defaults.seam,
+    'A wide allowance makes full fringe and forgives snips',
+  );
+  const half = roundTo(seam / 2, 9);
   return {
     ...cut,
-    seam: field('seam', 'A wide allowance makes full fringe and forgives snips'),
-    snipDepth: field('snipDepth', 'Half the allowance stays between snip and stitching'),
-    snipPitch: field('snipPitch', 'Close enough to bloom, far enough apart to be quick'),
+    seam,
+    snipDepth: field('snipDepth', half, 'Half the allowance stays between snip and stitching'),
+    snipPitch: field(
+      'snipPitch',
+      defaults.snipPitch,
+      'Close enough to bloom, far enough apart to be quick',
+    ),
   };
 }
 

@@ -7,8 +7,9 @@ import { resolvePlan } from '#core/wish/resolve-plan.ts';
 const cautionsOf = (width: number, height: number) => {
   const read = resolvePlan({ target: { width, height } });
   if (!read.ok) throw new Error('refused');
-  const spec = specifyPlan(read.value.input);
-  return listKitCautions(reckonPlan(spec), spec);
+  const { input } = read.value;
+  const spec = specifyPlan(input);
+  return listKitCautions(input, reckonPlan(spec), spec);
 };
 
 describe('listKitCautions', () => {

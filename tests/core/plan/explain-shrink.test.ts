@@ -14,10 +14,10 @@ describe('explainShrink', () => {
       expect(judgeDerivations(rows, explained.figures)).toEqual([]);
       expect(rows.map(({ path }) => path)).toEqual([
         'size.change.width',
-        'size.change.height',
         'size.washed.width',
         'size.washed.low.width',
         'size.washed.high.width',
+        'size.change.height',
         'size.washed.height',
         'size.washed.low.height',
         'size.washed.high.height',

@@ -12,13 +12,14 @@ const FACTS: WorkFacts = deepFreeze({
   snipDepth: 12.7,
   snipPitch: 6.35,
   clearance: 12.7,
-  layers: 2,
+  fabrics: ['quilting-cotton', 'flannel'],
   pieces: 102,
   snips: 6336,
   needle: '100/16',
   chained: true,
   borderPasses: 2,
-  prewashed: false,
+  prewashed: [],
+  isMeasured: false,
   within: 88.4,
   ease: 12.7,
   wet: '3.4 lb',
@@ -75,11 +76,12 @@ describe('orderWork', () => {
     expect(find('join-rows', { columns: 7 })?.detail).toContain('at block 4');
   });
 
-  test('orderWork prewashes where the cloth is to be, else asks for a test block', () => {
-    expect(find('prewash', { prewashed: true })).toBeDefined();
-    expect(find('swatch', { prewashed: true })).toBeUndefined();
-    expect(find('swatch')).toBeDefined();
+  test('orderWork prewashes what is to be prewashed, and asks for a test block where cloth was not measured', () => {
+    expect(find('prewash', { prewashed: ['backing'] })?.do).toContain('cloth of the backing');
+    expect(find('prewash', { prewashed: ['top', 'backing'] })?.do).toContain('top and backing');
     expect(find('prewash')).toBeUndefined();
+    expect(find('swatch', { prewashed: ['backing'] })).toBeDefined();
+    expect(find('swatch', { isMeasured: true })).toBeUndefined();
   });
 
   test('orderWork parts a chain only where there is one', () => {
@@ -92,6 +94,7 @@ describe('orderWork', () => {
     expect(find('join-rows', { rows: 1 })).toBeUndefined();
     expect(find('part', { columns: 1, rows: 1 })).toBeUndefined();
     expect(steps({ columns: 1, rows: 1 }).every((step) => step.count > 0)).toBe(true);
+    expect(find('layout', { columns: 1, rows: 1 })).toBeUndefined();
   });
 
   test('orderWork warns at the cutter, the snips, the crossings and the dryer', () => {
@@ -104,5 +107,25 @@ describe('orderWork', () => {
     ]) {
       expect(told).toContain(code);
     }
+  });
+
+  test('orderWork stacks the cloth that this quilt is of, from the bottom up', () => {
+    expect(find('stack')?.detail).toContain('Flannel at the bottom, quilting cotton on top');
+    const fabrics = ['quilting-cotton', 'fleece', 'denim'] as const;
+    expect(find('stack', { fabrics })?.detail).toContain(
+      'Denim at the bottom, then fleece, quilting cotton on top',
+    );
+  });
+
+  test('orderWork speaks of one as one', () => {
+    const lone = { columns: 1, rows: 1, pieces: 2 };
+    expect(find('stack', lone)?.do).toBe('Stack 1 block of 2 layers');
+    expect(find('quilt-first', lone)?.detail).toContain('Cut the thread');
+    expect(find('join', { columns: 5, rows: 1 })?.do).toContain('1 row of 5');
+  });
+
+  test('orderWork promises nothing of row ends where no ease is allowed', () => {
+    expect(find('join-rows', { ease: 0, within: 0 })?.detail).not.toContain('washes out');
+    expect(find('join-rows', { within: 99.6 })?.detail).toContain('nearly always');
   });
 });

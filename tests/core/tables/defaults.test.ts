@@ -19,7 +19,6 @@ const UNITS: readonly Unit[] = ['in', 'cm'];
 const LIMIT_OF: Record<Exclude<keyof Defaults, 'cuts'>, LengthLimit> = {
   cut: 'cut',
   seam: 'seam',
-  snipDepth: 'snipDepth',
   snipPitch: 'snipPitch',
   rollWidth: 'rollWidth',
   selvage: 'selvage',
@@ -53,11 +52,11 @@ describe('DEFAULTS', () => {
     }
   });
 
-  test('DEFAULTS leave a face, and stop every snip at least 6 mm before the stitching', () => {
+  test('DEFAULTS leave a face, and snips of half the seam stop at least 6 mm before the stitching', () => {
     for (const unit of UNITS) {
-      const { cut, cuts, seam, snipDepth } = DEFAULTS[unit];
+      const { cut, cuts, seam } = DEFAULTS[unit];
       for (const one of [cut, ...cuts]) expect(faceOf({ cut: one, seam })).toBeGreaterThan(0);
-      expect(toMillimetres(seam - snipDepth, unit)).toBeGreaterThanOrEqual(6);
+      expect(toMillimetres(seam / 2, unit)).toBeGreaterThanOrEqual(6);
     }
   });
 

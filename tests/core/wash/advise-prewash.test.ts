@@ -30,11 +30,11 @@ describe('advisePrewash', () => {
   });
 
   test('advisePrewash adds the doubt where it is wider than the fit asked for', () => {
-    const doubt = { unit: 'in', half: 50.8, fit: 25.4, swatches: 4 } as const;
+    const doubt = { unit: 'in', half: 50.8, fit: 25.4, blocks: 4 } as const;
     const { advised, why, reasons } = advisePrewash(pull(0, 0), [], doubt);
     expect({ advised, reasons }).toEqual({ advised: true, reasons: ['doubt'] });
     expect(why).toContain('off by 2 in either way, more than the 1 in asked for');
-    expect(why).toContain('4 swatches');
+    expect(why).toContain('4 washed test blocks');
     expect(advisePrewash(pull(3, 0), [], doubt).reasons).toEqual(['pull', 'doubt']);
   });
 

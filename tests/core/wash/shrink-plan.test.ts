@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { PlanInput, PlanRequest } from '#core/contract.ts';
 import { planQuilt } from '#core/plan.ts';
 import { prewashRates } from '#core/wash/prewash-rates.ts';
-import { coursesOf, measuredLayers, shrinkPlan, swatchesToHalve } from '#core/wash/shrink-plan.ts';
+import { blocksToHalve, coursesOf, measuredLayers, shrinkPlan } from '#core/wash/shrink-plan.ts';
 import type { Resolved } from '#core/wish/reading.ts';
 import { resolvePlan } from '#core/wish/resolve-plan.ts';
 
@@ -51,16 +51,16 @@ describe('coursesOf and measuredLayers', () => {
   });
 });
 
-describe('swatchesToHalve', () => {
-  test('swatchesToHalve is told with the doubt of this very quilt, in caution and assumption', () => {
+describe('blocksToHalve', () => {
+  test('blocksToHalve is told with the doubt of this very quilt, in caution and assumption', () => {
     const resolved = resolve();
     const { cautions, assumptions, size } = planQuilt(resolved);
-    const count = swatchesToHalve(resolved.input, shrinkPlan(resolved.input));
+    const count = blocksToHalve(resolved.input, shrinkPlan(resolved.input));
     const told = cautions.find(({ code }) => code === 'unmeasured-shrink');
     const assumed = assumptions.find(({ path }) => path === 'swatches');
     const eighths = Math.round((size.washed.high.width - size.washed.low.width) * 8);
-    expect(told?.text).toContain(`${count} washed swatches`);
-    expect(assumed?.why).toContain(`${count} swatches of each cloth`);
+    expect(told?.text).toContain(`${count} quilted test blocks`);
+    expect(assumed?.why).toContain(`${count} quilted test blocks`);
     expect(String(assumed?.value)).toContain(`${Math.floor(eighths / 8)} `);
   });
 

@@ -67,3 +67,12 @@ describe('resolveCuts', () => {
     ]);
   });
 });
+
+describe('the default snip', () => {
+  test('resolveBlock snips half the seam where no depth is given, so that a narrow seam needs no second thought', () => {
+    const reading = startReading('in');
+    const request = { target: { width: 40, height: 50 }, block: { seam: '1/2' } } as const;
+    expect(resolveBlock(reading, request)).toMatchObject({ seam: 0.5, snipDepth: 0.25 });
+    expect(reading.faults).toEqual([]);
+  });
+});

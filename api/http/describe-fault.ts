@@ -77,7 +77,8 @@ const SENTENCES: Readonly<Record<FaultCode, (words: Words) => string>> = {
   'mixed-currencies': ({ name, got, want }) =>
     `${name} is ${got}, but other money is in ${want}: give all of it in one currency.`,
   'price-unclear': ({ name, got, want }) => `${name} say ${got}: give only one of ${want}.`,
-  'percents-do-not-sum': ({ name, got, want }) => `${name} add up to ${got}: give ${want}.`,
+  'percents-do-not-sum': ({ name, got, want }) =>
+    `The percents in ${name} come to ${got}: give ${want}.`,
 };
 
 /** Codes whose `received` is the service's own wording. */

@@ -2,12 +2,8 @@
 export const SOURCES = {
   practice: 'common practice, no source',
   model: 'own model, explained in the documentation of the core',
-  yard: 'International yard and pound agreement, 1959 (NIST SP 811, appendix B; from memory)',
-  change: 'AATCC TM135 and ISO 5077, dimensional change after laundering',
   lockstitch: 'Lockstitch 301 geometry, C = 2 + 2TS (textilecalculation.blogspot.com, 2015)',
   hamilton: 'Largest remainder method with the Hare quota',
-  student: "Student's t distribution, any table",
-  normal: 'Normal distribution, any table',
   propagation: 'Propagation of uncertainty, root sum of squares',
   crib: '16 CFR 1508.3 (now 1219): full-size crib interior 28 by 52 3/8 in',
   sleep:
@@ -29,8 +25,6 @@ export const SOURCES = {
     'US trade sizes of mattresses as trade pages print them (liquisearch.com, bed size); for twin they disagree, 38 or 39 in',
   bedsUk: 'UK trade sizes of mattresses (from memory)',
   bedsEu: 'EU trade sizes of mattresses (from memory)',
-  packing:
-    'Equal squares in a rectangle: each holds one point of a lattice as wide as itself, so no more than floor times floor fit',
   king: "Like prints that touch not even at corners: at most ceil(n/2) ceil(m/2) cells; the king's graph needs four colours",
   minorUnits: 'ISO 4217 list one, published 2024-06-25 (by way of npm currency-codes 2.2.0)',
   fibres:

@@ -11,6 +11,8 @@ export interface CautionFacts {
   readonly wish: { readonly width: number; readonly height: number };
   /** The mattress it was asked for, where it was one. */
   readonly mattress?: { readonly width: number; readonly height: number };
+  /** Whether it is meant for a child under twelve months. */
+  readonly infant?: boolean;
   readonly clearance: number;
   /** Where row seams cross joins, mm; absent in a quilt without crossings. */
   readonly crossingThickness?: number;
@@ -123,10 +125,12 @@ export function isCotSize(size: { readonly width: number; readonly height: numbe
   return short <= COT_QUILT.short && long <= COT_QUILT.long;
 }
 
-/** Danger where a quilt of cot size is wished for or comes out, or its mattress is a cot's; else a note. */
-export function infantSleep(facts: Pick<CautionFacts, 'size' | 'wish' | 'mattress'>): Caution {
+/** Danger where a quilt is for an infant, is wished for or comes out of cot size, or its mattress is a cot's; else a note. */
+export function infantSleep(
+  facts: Pick<CautionFacts, 'size' | 'wish' | 'mattress' | 'infant'>,
+): Caution {
   const sizes = [facts.size, facts.wish, ...(facts.mattress ? [facts.mattress] : [])];
-  return sizes.some(isCotSize)
+  return facts.infant === true || sizes.some(isCotSize)
     ? caution(
         'infant-sleep',
         'danger',

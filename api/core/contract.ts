@@ -207,6 +207,8 @@ export interface PlanRequest {
   readonly stitch?: StitchWish;
   readonly pace?: Partial<Pace>;
   readonly tolerance?: Tolerance;
+  /** Meant for a child under twelve months. */
+  readonly infant?: boolean;
   readonly explain?: boolean;
 }
 
@@ -274,6 +276,7 @@ export interface PlanInput {
   };
   readonly pace: Pace;
   readonly tolerance: { readonly seam: number; readonly cut: number; readonly ease: number };
+  readonly infant: boolean;
   readonly explain: boolean;
 }
 

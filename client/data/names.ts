@@ -43,6 +43,7 @@ export const REQUEST_KEYS = [
   'stitch',
   'pace',
   'tolerance',
+  'infant',
   'explain',
 ] as const;
 

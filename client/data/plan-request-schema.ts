@@ -54,6 +54,7 @@ export const planRequestSchema = v.object({
     ),
   ),
   tolerance: maybe(alike(maybeLength, 'seam', 'cut', 'ease')),
+  infant: maybeOn,
   explain: maybeOn,
 });
 

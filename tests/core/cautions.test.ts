@@ -56,6 +56,11 @@ describe('listCautions', () => {
     );
   });
 
+  test('listCautions(for an infant) warns as danger whatever the size', () => {
+    expect(find('infant-sleep', { infant: true })?.severity).toBe('danger');
+    expect(find('infant-sleep', { infant: false })?.severity).toBe('note');
+  });
+
   test('listCautions(a cot was wished for) warns as danger, even where the quilt comes out larger', () => {
     const wish = { width: 36 * IN, height: 54 * IN };
     const size = { width: 36.3 * IN, height: 53.5 * IN };

@@ -67,6 +67,7 @@ export const planRequests: fc.Arbitrary<PlanRequest> = fc.record(
     grain: fc.constantFrom('alternating' as const, 'aligned' as const),
     washes: fc.integer({ min: 1, max: 50 }),
     spare: fc.integer({ min: 0, max: 30 }),
+    infant: fc.boolean(),
     explain: fc.boolean(),
   },
   { requiredKeys: ['target'], noNullPrototype: true },

@@ -32,6 +32,7 @@ export function gatherCautions(input: PlanInput, plan: Plan, spec: PlanSpec): Ca
     ...('bed' in target && {
       mattress: { width: mm(target.bed.width), height: mm(target.bed.length) },
     }),
+    infant: input.infant,
     clearance: plan.clearance,
     ...(columns > 1 && rows > 1 && { crossingThickness: 4 * plan.thickness }),
     snips: plan.snips.beforeJoining,

@@ -36,6 +36,11 @@ export function resolvePlan(request: PlanRequest): Outcome<Resolved<PlanInput>> 
     stitch: resolveStitch(reading, request.stitch),
     pace: resolvePace(reading, request.pace),
     tolerance: resolveTolerance(reading, request.tolerance),
+    infant: readPlain(reading, {
+      path: ['infant'],
+      given: request.infant,
+      fallback: false,
+    }),
     explain: readPlain(reading, {
       path: ['explain'],
       given: request.explain,

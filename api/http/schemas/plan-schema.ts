@@ -117,6 +117,9 @@ export const planSchema = z.strictObject({
   stitch: z.exactOptional(stitchSchema),
   pace: z.exactOptional(paceSchema),
   tolerance: z.exactOptional(toleranceSchema),
+  infant: z.exactOptional(
+    z.boolean().check(z.meta({ description: 'Meant for a child under twelve months' })),
+  ),
   explain: z.exactOptional(
     z.boolean().check(z.meta({ description: 'Tell how each figure came about' })),
   ),

@@ -20,6 +20,14 @@ describe('planRequestSchema', () => {
     },
   );
 
+  test('planRequestSchema takes whether it is for an infant as true or false alone', () => {
+    expect([is({ infant: true }), is({ infant: false }), is({ infant: 'yes' })]).toEqual([
+      true,
+      true,
+      false,
+    ]);
+  });
+
   test('planRequestSchema leaves out what is left out', () => {
     const { output } = v.safeParse(planRequestSchema, { target: { size: 'lap' } });
     expect(output).toEqual({ target: { size: 'lap' } });

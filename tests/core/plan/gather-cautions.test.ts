@@ -28,6 +28,16 @@ describe('gatherCautions', () => {
     expect(danger?.severity).toBe('danger');
   });
 
+  test('gatherCautions(infant) makes a quilt of any size a danger to a sleeping baby', () => {
+    for (const target of [{ width: 100, height: 120 }, { size: 'queen' as const }]) {
+      const severity = (request: PlanRequest) =>
+        planQuilt(resolve(request)).cautions.find(({ code }) => code === 'infant-sleep')?.severity;
+      expect(gather({ target }).infant).toBe(false);
+      expect(severity({ target, infant: true })).toBe('danger');
+      expect(severity({ target })).toBe('note');
+    }
+  });
+
   test('gatherCautions finds no crossing where there is one row or one column', () => {
     expect(gather({ target: { columns: 5, rows: 1 } })).not.toHaveProperty('crossingThickness');
     expect(gather({ target: { columns: 2, rows: 2 } }).crossingThickness).toBeCloseTo(3.6, 9);

@@ -134,6 +134,17 @@ describe('resolvePlan', () => {
     }
   });
 
+  test('resolvePlan keeps that a quilt is for an infant, and assumes nothing where nobody said so', () => {
+    const said = understand({ target, infant: true });
+    expect(said.input.infant).toBe(true);
+    expect(said.query).toBe('target.width=40&target.height=50&infant=true');
+    for (const request of [{ target }, { target, infant: false }]) {
+      const { input, query, assumptions } = understand(request);
+      expect([input.infant, query]).toEqual([false, 'target.width=40&target.height=50']);
+      expect(assumptions.map(({ path }) => path)).not.toContain('infant');
+    }
+  });
+
   test('resolvePlan in cm fills defaults that are round in cm', () => {
     const { input } = understand({ unit: 'cm', target: { size: 'throw' } });
     expect(input.block).toEqual({ seam: 2.5, snipDepth: 1.25, snipPitch: 0.6 });

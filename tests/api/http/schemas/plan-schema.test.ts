@@ -43,6 +43,10 @@ describe('planSchema', () => {
       expect(takes({ target, [part]: { nonsense: 1 } })).toBe(false);
     },
   );
+  test('takes whether it is for an infant as true or false alone', () => {
+    expect([true, false].map((infant) => takes({ target, infant }))).toEqual([true, true]);
+    expect(['yes', 1, null].some((infant) => takes({ target, infant }))).toBe(false);
+  });
   test('takes as many cut sizes as the limit has and no more', () => {
     const cuts = Array.from({ length: SIZE_LIMITS.cuts }, () => 8);
     expect([takes({ target, cuts }), takes({ target, cuts: [...cuts, 8] })]).toEqual([true, false]);

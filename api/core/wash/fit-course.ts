@@ -81,19 +81,32 @@ function squaredError(points: readonly CoursePoint[], course: ShrinkCourse): num
 /** Scans the rates, then narrows round the best by golden section. */
 function searchRate(points: readonly CoursePoint[]): number {
   const errorAt = (rate: number) => squaredError(points, { limit: bestLimit(points, rate), rate });
-  const stepSize = 0.01;
+  const stepSize = 0.02;
   let best = stepSize;
-  for (let rate = stepSize; rate <= 0.95; rate += stepSize) {
-    if (errorAt(rate) < errorAt(best)) best = rate;
+  let least = errorAt(best);
+  for (let rate = 2 * stepSize; rate <= 0.95; rate += stepSize) {
+    const error = errorAt(rate);
+    if (error < least) [best, least] = [rate, error];
   }
-  let low = Math.max(1e-6, best - stepSize);
-  let high = Math.min(0.95, best + stepSize);
+  return narrowDown(errorAt, Math.max(1e-6, best - stepSize), Math.min(0.95, best + stepSize));
+}
+
+/** The least of a function with one valley between two bounds, by golden section. */
+function narrowDown(errorAt: (rate: number) => number, from: number, to: number): number {
   const golden = (Math.sqrt(5) - 1) / 2;
-  for (let step = 0; step < 60; step += 1) {
-    const left = high - golden * (high - low);
-    const right = low + golden * (high - low);
-    if (errorAt(left) <= errorAt(right)) high = right;
-    else low = left;
+  let [low, high] = [from, to];
+  let [left, right] = [high - golden * (high - low), low + golden * (high - low)];
+  let [leftError, rightError] = [errorAt(left), errorAt(right)];
+  while (high - low > 1e-9) {
+    if (leftError <= rightError) {
+      [high, right, rightError] = [right, left, leftError];
+      left = high - golden * (high - low);
+      leftError = errorAt(left);
+    } else {
+      [low, left, leftError] = [left, right, rightError];
+      right = low + golden * (high - low);
+      rightError = errorAt(right);
+    }
   }
   return (low + high) / 2;
 }

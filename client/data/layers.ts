@@ -17,8 +17,8 @@ export function findLayer(draft: AnyDraft, role: Role): number {
 }
 
 /**
- * Makes a layer of another cloth, or takes it out where that is empty. Another cloth brings its own weight and shrink,
- * so what was known of the old one goes.
+ * Makes a layer of another cloth; puts it in where there is none, between its neighbours; or takes it out, and any other
+ * like it, where that is empty. Another cloth brings its own weight and shrink, so what was known of the old one goes.
  *
  * @example
  * setFabric({ 'layers.0.role': 'top' }, 'middle', 'flannel') // => { 'layers.0.role': 'top', 'layers.1.role': 'middle', 'layers.1.fabric': 'flannel' }
@@ -28,22 +28,38 @@ export function setFabric<Kind extends AnyDraft>(
   role: Role,
   fabric: FabricName | '',
 ): Kind {
-  const index = findLayer(draft, role);
-  if (fabric === '') return dropLayer(draft, index);
+  const found = findLayer(draft, role);
+  const isThere = draft[`layers.${found}.role`] === role;
+  if (fabric === '') return isThere ? setFabric(dropLayer(draft, found), role, '') : draft;
+  const index = isThere ? found : findGap(draft, role);
   const known = /\.(gsm|thickness|shrink.*)$/;
-  const kept = Object.entries(draft).filter(
+  const kept = Object.entries(isThere ? draft : moveLayers(draft, index, 1)).filter(
     ([path]) => !(path.startsWith(`layers.${index}.`) && known.test(path)),
   );
   const layer = { [`layers.${index}.role`]: role, [`layers.${index}.fabric`]: fabric };
   return { ...Object.fromEntries(kept), ...layer } as Kind;
 }
 
+/** The place before the first layer that lies further down. */
+function findGap(draft: AnyDraft, role: Role): number {
+  const depth = (index: number) => ROLES.indexOf(draft[`layers.${index}.role`] as Role);
+  let index = 0;
+  while (depth(index) >= 0 && depth(index) <= ROLES.indexOf(role)) index += 1;
+  return index;
+}
+
 /** Takes a layer out; those after it move up. */
 function dropLayer<Kind extends AnyDraft>(draft: Kind, index: number): Kind {
-  const kept = Object.entries(editDraft(draft, `layers.${index}`));
-  const moveUp = (path: string) =>
+  return moveLayers(editDraft<AnyDraft>(draft, `layers.${index}`) as Kind, index, -1);
+}
+
+/** Gives the layers from one on other numbers. */
+function moveLayers<Kind extends AnyDraft>(draft: Kind, from: number, by: number): Kind {
+  const move = (path: string) =>
     path.replace(/^layers\.(\d+)/, (all, at: string) =>
-      Number(at) > index ? `layers.${Number(at) - 1}` : all,
+      Number(at) < from ? all : `layers.${Number(at) + by}`,
     );
-  return Object.fromEntries(kept.map(([path, value]) => [moveUp(path), value])) as Kind;
+  return Object.fromEntries(
+    Object.entries(draft).map(([path, value]) => [move(path), value]),
+  ) as Kind;
 }

@@ -1,5 +1,6 @@
 import type { Fault, Outcome } from '#core/outcome.ts';
 import { readProblem } from './read-problem.ts';
+import { whenIdle } from './when-idle.ts';
 
 /** Where answers come from. */
 export interface Source<Core> {
@@ -9,6 +10,8 @@ export interface Source<Core> {
   readonly loadCore: () => Promise<Core>;
   /** Milliseconds after which the device is quicker. */
   readonly patience: number;
+  /** Fetch that too once the service has answered, so that a network lost later is no loss. */
+  readonly isAhead?: boolean;
 }
 
 /** What is asked, and of whom. */
@@ -41,7 +44,10 @@ export async function loadAnswer<Answer, Core>(
 ): Promise<Loaded<Answer>> {
   const asked = await askService(question, source, signal).catch(() => undefined);
   signal.throwIfAborted();
-  if (asked !== undefined) return asked;
+  if (asked !== undefined) {
+    if (source.isAhead) whenIdle(() => void source.loadCore().catch(() => undefined));
+    return asked;
+  }
   try {
     const core = await source.loadCore();
     signal.throwIfAborted();

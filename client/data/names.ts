@@ -29,6 +29,13 @@ export const SIZE_NAMES = [
   'super-king',
 ] as const;
 
+/** Sizes that a region has no mattress of. */
+export const UNKNOWN_SIZES: Readonly<Record<string, readonly string[]>> = {
+  us: ['super-king'],
+  uk: ['queen', 'california-king'],
+  eu: ['california-king', 'super-king'],
+};
+
 /** First parts of the paths of a plan's address; what else stands in an address is not ours. */
 export const REQUEST_KEYS = [
   'unit',

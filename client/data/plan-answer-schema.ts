@@ -5,10 +5,7 @@ import { FABRIC_NAMES } from './names.ts';
 import type { Frozen } from './same-shape.ts';
 
 /** Every number has its bounds, since JSON can write one that reads as infinite. */
-const number = v.pipe(
-  v.number(),
-  v.check((value) => Number.isFinite(value)),
-);
+const number = v.custom<number>(Number.isFinite);
 const text = v.string();
 const source = v.exactOptional(text);
 const pair = alike(number, 'width', 'height');
@@ -17,7 +14,11 @@ const role = v.picklist(['top', 'middle', 'backing']);
 
 const print = v.object({ id: text, color: source });
 const bed = alike(number, 'width', 'length');
-const target = v.object({ bed: v.exactOptional(bed), size: source });
+const target = v.object({
+  bed: v.exactOptional(bed),
+  size: source,
+  columns: v.exactOptional(number),
+});
 
 const why = v.object({
   path: text,
@@ -66,6 +67,7 @@ export const planAnswerSchema = v.object({
       print: source,
       pieces: number,
       spare: number,
+      perStrip: number,
       strips: number,
       buy: v.object({ amount: number, unit: yards }),
     }),

@@ -1,5 +1,4 @@
 import * as v from 'valibot';
-import type { FaultCode } from '#core/faults.ts';
 import type { Fault } from '#core/outcome.ts';
 import type { AnyDraft, Draft } from './draft.ts';
 import { REQUEST_KEYS } from './names.ts';
@@ -13,22 +12,10 @@ export interface HostInput<Kind extends AnyDraft = Draft> {
 /** Names are the longest values of a plan. */
 const LONGEST = 40;
 
-const fieldSchema = (keys: readonly string[]) =>
-  v.object({
-    path: v.pipe(
-      v.string(),
-      v.check((path) => keys.includes(path.split('.')[0] ?? ''), 'unknown-key'),
-    ),
-    value: v.pipe(
-      v.string(),
-      v.check((value) => value !== '', 'empty'),
-      v.check((value) => value.length <= LONGEST, `too-long ${LONGEST}`),
-    ),
-  });
-
 /**
- * Reads what a host page or an address hands over. Whatever has no place in a plan is told as a fault; all the rest is
- * taken as written. What it means, who reckons the plan says.
+ * Reads what a host page or an address hands over. Whatever has no place in a plan is told as a fault, once for all that
+ * lies under one name; of a place that is given twice the first is taken; all the rest is taken as written. What it
+ * means, who reckons the plan says.
  *
  * @param given a flat query such as `target.width=40&target.height=50`, or an object of the API's contract.
  * @param keys the first parts of the paths that have a place.
@@ -42,24 +29,37 @@ export function readHostInput<Kind extends AnyDraft = Draft>(
   given: unknown,
   keys: readonly string[] = REQUEST_KEYS,
 ): HostInput<Kind> {
-  const schema = fieldSchema(keys);
+  const known = v.picklist(keys);
   const fields =
     typeof given === 'string' ? [...new URLSearchParams(given)] : listFields(given, []);
   const draft: Record<string, string> = {};
-  const faults = fields.flatMap(([path, value]): readonly Fault[] => {
-    const { issues = [] } = v.safeParse(schema, { path, value });
-    if (issues.length === 0) draft[path] = value;
-    return issues.slice(0, 1).map(({ message }) => {
-      const [code, expected] = message.split(' ');
-      return {
-        code: code as FaultCode,
-        path: path.split('.'),
-        received: value,
-        ...(expected !== undefined && { expected }),
-      };
-    });
-  });
-  return { draft: draft as Kind, faults };
+  const faults: Fault[] = [];
+  const judge = (path: string, value: string): Omit<Fault, 'path'> | undefined => {
+    if (!v.is(known, path.split('.')[0])) return { code: 'unknown-key' };
+    if (value === '') return { code: 'empty' };
+    if (value.length > LONGEST) return { code: 'too-long', expected: `${LONGEST}` };
+    return Object.hasOwn(draft, path) ? { code: 'repeated-key' } : undefined;
+  };
+  for (const [name, received] of fields) {
+    const fault = judge(name, received);
+    if (fault === undefined) draft[name] = received;
+    else {
+      const path = name.split('.').slice(0, fault.code === 'unknown-key' ? 1 : undefined);
+      faults.push({ ...fault, path, received });
+    }
+  }
+  return { draft: draft as Kind, faults: tellOnce(faults) };
+}
+
+/**
+ * Faults without those that say again what was said: one of each kind for each place.
+ *
+ * @example
+ * tellOnce([{ code: 'empty', path: ['unit'] }, { code: 'empty', path: ['unit'] }]).length // => 1
+ */
+export function tellOnce(faults: readonly Fault[]): readonly Fault[] {
+  const keyed = faults.map((fault) => [`${fault.code} ${fault.path.join('.')}`, fault] as const);
+  return [...new Map(keyed).values()];
 }
 
 function listFields(value: unknown, path: readonly string[]): readonly [string, string][] {

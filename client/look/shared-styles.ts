@@ -16,7 +16,7 @@ small,label,legend,dt,thead,.soft{color:var(--ragbloom-soft);font-size:.9em;font
 b,output,td,input{font-variant-numeric:tabular-nums}
 .hidden{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .card,.field,.stack{display:grid;gap:.9em;align-content:start}
-.card{position:relative;background:var(--ragbloom-sheet);padding:1.1em 1.15em;margin-bottom:10px;filter:drop-shadow(0 1px 1px #1b223322)}
+.card{position:relative;background:var(--ragbloom-sheet);padding:1.1em 1.15em;margin-bottom:10px;filter:drop-shadow(0 1px 1px light-dark(#1b223322,#7e8696))}
 .card::after{content:"";position:absolute;inset:100% 0 auto;height:9px;background:
 repeating-linear-gradient(90deg,var(--ragbloom-sheet) 0 5px,#0000 5px 7px) 0 0/100% 6px no-repeat,
 repeating-linear-gradient(90deg,var(--ragbloom-sheet) 0 5px,#0000 5px 21px)}
@@ -24,7 +24,7 @@ header,.chips,.say,.check,summary,.name{display:flex;align-items:center;gap:.5em
 header{justify-content:space-between}
 .chips{flex-wrap:wrap}
 .field{gap:.25em}
-.fields{position:relative;display:grid;grid-template-columns:repeat(auto-fit,minmax(8em,1fr));gap:.8em}
+.fields{display:grid;align-items:start;grid-template-columns:repeat(auto-fit,minmax(8em,1fr));gap:.8em}
 input,select,button,.chip{font:inherit;color:inherit;min-height:44px;border:1px solid var(--ragbloom-edge);border-radius:3px;background:var(--ragbloom-sheet);scroll-margin:5em}
 [type=text],select{width:100%;padding:0 .6em}
 ::placeholder{color:var(--ragbloom-soft);opacity:1}
@@ -40,7 +40,7 @@ button,.chip{min-width:44px;padding:0 .8em;cursor:pointer;display:grid;place-ite
 legend{margin-bottom:.25em}
 .chip:has(:checked){background:var(--ragbloom-ink);color:var(--ragbloom-sheet)}
 .chip input{position:absolute;opacity:0}
-.fractions{display:none;position:absolute;inset:100% 0 auto;z-index:1;grid-template-columns:repeat(4,1fr);gap:6px;padding-block:6px;background:var(--ragbloom-sheet);border-bottom:1px solid var(--ragbloom-edge)}
+.fractions{display:none;grid-template-columns:repeat(auto-fill,minmax(44px,1fr));gap:6px;padding-top:6px}
 .fractions button{padding:0}
 @media(pointer:coarse){:focus-within>.fractions{display:grid}}
 .check{min-height:44px;gap:.7em;cursor:pointer;color:var(--ragbloom-ink);font-size:1em}

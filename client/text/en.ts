@@ -73,13 +73,16 @@ export const en = {
   machines,
   fabric: (name: FabricName): string => say(name),
   role: (name: Role): string => say(name),
+  section: (name: string): string => say(name),
   size: (name: SizeName): string => say(name),
   kinds: { own: 'My own size', bed: 'My own mattress', grid: 'So many blocks' },
   severities: { danger: 'Danger', care: 'Take care', note: 'Good to know' },
   states: { sewn: 'Sewn', washed: 'Washed' },
+  ats: { washed: 'After washing', sewn: 'As sewn' },
+  side: (name: string, state: string) => `${name}, ${state.toLowerCase()}`,
   entries: {
-    width: 'Width, washed',
-    height: 'Length, washed',
+    width: 'Width',
+    height: 'Length',
     'bed.width': 'Mattress width',
     'bed.length': 'Mattress length',
     'bed.drop': 'Hang at the sides',
@@ -100,6 +103,8 @@ export const en = {
     go: 'Plan it',
     kind: 'Size',
     region: 'Region',
+    at: 'This size is',
+    read: (what: string) => `Read as ${what}. Blocks and cloth are set below.`,
   },
   blocks: {
     title: 'Blocks',
@@ -119,6 +124,7 @@ export const en = {
     prewashed: (role: string) => `${role} is washed before cutting`,
     turned: 'Turn every other block, so it shrinks alike both ways',
   },
+  grid: (across: number, down: number) => `${across} × ${down} blocks`,
   plan: 'Your plan',
   drawing: (across: number, down: number, size: string) =>
     `The quilt to scale: ${across} blocks across, ${down} down, ${size}.`,
@@ -131,6 +137,8 @@ export const en = {
   shopping: {
     title: 'Buy and cut',
     columns: ['Cloth', 'Buy', 'Strips', 'Squares'],
+    each: (squares: number) => `of ${squares}`,
+    idle: (prints: number) => `No block is left for ${prints} of the prints. Take fewer prints, or cut smaller blocks.`,
     how: (cut: string) => `Cut strips ${cut} tall across the bolt, then squares. Spares included.`,
     thread: 'Thread',
     threadText: (amount: string, bobbins: number, saved: string) =>
@@ -138,9 +146,11 @@ export const en = {
   },
   facts: {
     title: 'What to expect',
+    sewn: 'Sewn',
+    sewnText: (size: string, seam: string) => `${size} before washing, with seams of ${seam}.`,
     work: 'Work',
     workText: (hours: string, snips: string) =>
-      `About ${hours} at the table, ${snips} of it snipping.`,
+      `About ${hours} at the table${snips && `, ${snips} of it snipping`}.`,
     weight: 'Weight',
     weightText: (dry: string, wet: string, machine: string) =>
       `${dry} dry, ${wet} wet: ${machine}.`,

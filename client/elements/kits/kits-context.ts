@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import type { Unit } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
+import { writeMoneyEntry } from '../../data/money.ts';
 import type { TableActions } from '../../data/table-actions.ts';
 import type { ClothCell } from '../../fields/cloth-table.ts';
 import { writeMeasure } from '../../fields/write-figures.ts';
@@ -33,7 +34,7 @@ export interface KitsContext extends KitsText {
 
 /** The sentence for a fault in the reader's language; a later service may tell of one that has none yet. */
 export function sayFault(
-  { text, cloth, words }: KitsContext,
+  { text, cloth, words, state }: KitsContext,
   fault: Fault | undefined,
 ): string | undefined {
   if (fault?.code === 'missing' || fault?.code === 'empty') {
@@ -42,6 +43,10 @@ export function sayFault(
   }
   if (fault?.code === 'wrong-type' && isMoney(fault))
     return words.money.unclear(`${fault.received}`);
+  if (fault !== undefined && isMoney(fault) && /^\d+$/.test(`${fault.expected}`)) {
+    const expected = writeMoneyEntry(Number(fault.expected), currencyOf(state.draft));
+    return text.faults[fault.code]({ ...fault, expected });
+  }
   if (fault?.code === 'not-one-of' && fault.path.at(-1) === 'role') return cloth.noRole;
   return fault && (text.faults[fault.code] ?? text.faults.internal)(fault);
 }

@@ -180,9 +180,9 @@ export class KitsElement extends LitElement {
     measureIn: (unit) => {
       const { draft, answer, faults } = this.state;
       const input = faults.length > 0 ? undefined : answer?.input;
-      const next = switchKits(draft, unit, { called: this.#called, input });
-      this.#called = next.called;
-      this.#decide({ draft: next.draft });
+      const { called, ...next } = switchKits(draft, unit, { called: this.#called, input });
+      this.#called = called;
+      this.#decide(next);
     },
     payIn: (currency) => this.#decide({ draft: { ...this.state.draft, currency } }),
     retry: () => this.#askNow(),
@@ -228,10 +228,9 @@ export class KitsElement extends LitElement {
   #askNow(): void {
     const { isEmpty, faults } = writeAsked(this.state.draft);
     const isAsked = !isEmpty && faults.length === 0;
-    if (isAsked) this.#asker.now();
-    else this.#asker.stop();
-    this.#set({ isBusy: isAsked, ...(isAsked ? {} : { faults }) });
-    if (isEmpty) this.#set({ answer: undefined });
+    this.#asker[isAsked ? 'now' : 'stop']();
+    const told = isEmpty ? { answer: undefined, faults } : { faults };
+    this.#set({ isBusy: isAsked, ...(isAsked ? {} : told) });
   }
 
   #take(loaded: LoadedKits): void {

@@ -5,6 +5,14 @@ import { openTable, pasteTable, saveTable } from './move-table.ts';
 import { readRows, writeRows } from './rows.ts';
 import type { Column, FileFault } from './table-file.ts';
 
+/** Where answers come from, and what reads and writes files. */
+export type TableSource<Answers> = Answers & { readonly loadCsv: () => Promise<CsvTool> };
+
+const nowhere = () => Promise.reject(new Error('none'));
+
+/** Before anybody said where anything is to be had. */
+export const NO_SOURCE = { api: '', patience: 4000, loadCore: nowhere, loadCsv: nowhere };
+
 /** What was done to a whole table at once. */
 export type TableChange = 'opened' | 'pasted' | 'cleared';
 

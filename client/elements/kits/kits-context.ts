@@ -6,7 +6,7 @@ import type { TableActions } from '../../data/table-actions.ts';
 import type { ClothCell } from '../../fields/cloth-table.ts';
 import { writeMeasure } from '../../fields/write-figures.ts';
 import type { KitsText } from '../../text/kits-text.ts';
-import { type KitsDraft, type KitsState, LIST } from './kits-state.ts';
+import { currencyOf, type KitsDraft, type KitsState, LIST } from './kits-state.ts';
 
 /** What a person can do to kits. */
 export interface KitsActions extends TableActions {

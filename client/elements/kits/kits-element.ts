@@ -1,13 +1,12 @@
 import { LitElement, type TemplateResult } from 'lit';
 import { type Asker, makeAsker } from '../../data/asker.ts';
-import type { CsvTool } from '../../data/csv-tool.ts';
 import { editDraft, writeQuery } from '../../data/draft.ts';
 import { keepDraft, readDraft } from '../../data/draft-store.ts';
 import { type HistoryWay, keepAddress } from '../../data/keep-address.ts';
 import type { ShownKits } from '../../data/kits-answer-schema.ts';
 import { type KitsSource, type LoadedKits, loadKits } from '../../data/load-kits.ts';
 import { dropRow, placeFault, typeInRow } from '../../data/rows.ts';
-import { makeTableActions } from '../../data/table-actions.ts';
+import { makeTableActions, NO_SOURCE, type TableSource } from '../../data/table-actions.ts';
 import type { Called } from '../../fields/switch-unit.ts';
 import { chooseKitsText } from '../../text/kits-text.ts';
 import type { KitsActions } from './kits-context.ts';
@@ -75,12 +74,7 @@ export class KitsElement extends LitElement {
   };
 
   /** Where every element asks; whoever registers it says where the rest is to be had. */
-  static source: KitsSource & { readonly loadCsv: () => Promise<CsvTool> } = {
-    api: '',
-    patience: 4000,
-    loadCore: () => Promise.reject(new Error('none')),
-    loadCsv: () => Promise.reject(new Error('none')),
-  };
+  static source: TableSource<KitsSource> = NO_SOURCE;
 
   declare kits: string | null | undefined;
   declare api: string | null | undefined;
@@ -229,8 +223,11 @@ export class KitsElement extends LitElement {
     const { isEmpty, faults } = writeAsked(this.state.draft);
     const isAsked = !isEmpty && faults.length === 0;
     this.#asker[isAsked ? 'now' : 'stop']();
-    const told = isEmpty ? { answer: undefined, faults } : { faults };
-    this.#set({ isBusy: isAsked, ...(isAsked ? {} : told) });
+    this.#set({
+      isBusy: isAsked,
+      ...(!isAsked && { faults }),
+      ...(isEmpty && { answer: undefined }),
+    });
   }
 
   #take(loaded: LoadedKits): void {

@@ -1,13 +1,12 @@
 import { LitElement, type TemplateResult } from 'lit';
 import { type Asker, makeAsker } from '../../data/asker.ts';
-import type { CsvTool } from '../../data/csv-tool.ts';
 import { editDraft, writeQuery } from '../../data/draft.ts';
 import { keepDraft, readDraft } from '../../data/draft-store.ts';
 import { type HistoryWay, keepAddress } from '../../data/keep-address.ts';
 import { type LoadedStash, loadStash, type StashSource } from '../../data/load-stash.ts';
 import { dropRow, placeFault, typeInRow } from '../../data/rows.ts';
 import type { ShownStash } from '../../data/stash-answer-schema.ts';
-import { makeTableActions } from '../../data/table-actions.ts';
+import { makeTableActions, NO_SOURCE, type TableSource } from '../../data/table-actions.ts';
 import { type Called, switchUnit } from '../../fields/switch-unit.ts';
 import { chooseStashText } from '../../text/stash-text.ts';
 import { readStart } from './read-start.ts';
@@ -77,12 +76,7 @@ export class StashElement extends LitElement {
   };
 
   /** Where every element asks; whoever registers it says where the rest is to be had. */
-  static source: StashSource & { readonly loadCsv: () => Promise<CsvTool> } = {
-    api: '',
-    patience: 4000,
-    loadCore: () => Promise.reject(new Error('none')),
-    loadCsv: () => Promise.reject(new Error('none')),
-  };
+  static source: TableSource<StashSource> = NO_SOURCE;
 
   declare stash: string | null | undefined;
   declare api: string | null | undefined;

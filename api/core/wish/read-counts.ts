@@ -1,11 +1,14 @@
 import type { Target } from '../contract.ts';
 import { NUMBER_LIMITS } from '../limits.ts';
+import { UNIT } from './said-length.ts';
 
 const COUNT = String.raw`(?<![\d.,/])(\d{1,3})`;
-const BLOCKS = '(?:blocks?|squares?|patch(?:es)?)';
+const BLOCKS = '(?:blocks?|squares?|patch(?:es)?|grid|layout)';
+/** Nothing that would make more of a number. */
+const END = String.raw`(?![\d/½¼¾]|[.,]\d)`;
 const BETWEEN = String.raw`[\s-]*(?:by|x|×|and|,)?[\s-]*`;
 
-/** Ways to say a grid; in the last, rows come first. */
+/** Ways to say a grid; in one, rows come first. */
 const WAYS: readonly { readonly pattern: RegExp; readonly isTurned: boolean }[] = [
   {
     pattern: new RegExp(
@@ -15,7 +18,7 @@ const WAYS: readonly { readonly pattern: RegExp; readonly isTurned: boolean }[] 
     isTurned: false,
   },
   {
-    pattern: new RegExp(String.raw`${COUNT}\s*${BLOCKS}\s*(?:by|x|×)\s*(\d{1,3})(?![\d.,/])`, 'i'),
+    pattern: new RegExp(String.raw`${COUNT}\s*${BLOCKS}\s*(?:by|x|×)\s*(\d{1,3})${END}`, 'i'),
     isTurned: false,
   },
   {
@@ -26,16 +29,20 @@ const WAYS: readonly { readonly pattern: RegExp; readonly isTurned: boolean }[] 
     isTurned: false,
   },
   {
+    pattern: new RegExp(String.raw`${COUNT}\s*rows?\s*(?:of|and|by|x|×|,)\s*(\d{1,3})${END}`, 'i'),
+    isTurned: true,
+  },
+  {
     pattern: new RegExp(
-      String.raw`${COUNT}\s*rows?\s*(?:of|and|by|x|×|,)\s*(\d{1,3})(?![\d.,/])`,
+      String.raw`\bgrid(?:\s+of)?[\s:]*(\d{1,3})\s*(?:by|x|×)\s*(\d{1,3})${END}(?![\s-]*${UNIT})`,
       'i',
     ),
-    isTurned: true,
+    isTurned: false,
   },
 ];
 
 /**
- * Reads columns and rows of blocks in a wish: "6 by 8 blocks", "6 columns and 8 rows", "8 rows of 6".
+ * Reads columns and rows of blocks in a wish: "6 by 8 blocks", "6 x 7 grid", "6 columns and 8 rows", "8 rows of 6".
  *
  * @returns a target, both counts within their limits; nothing where the words name no grid
  *

@@ -1,8 +1,14 @@
-import type { Length, Target, Unit } from '../contract.ts';
-import { readLength } from '../read-length.ts';
+import type { Target, Unit } from '../contract.ts';
+import {
+  makeLength,
+  NUMBER,
+  nameUnit,
+  type SaidLength,
+  START,
+  UNIT,
+  writeSaid,
+} from './said-length.ts';
 
-const UNIT = String.raw`(?:(?:inch(?:es)?|centimet(?:er|re)s?|millimet(?:er|re)s?|met(?:er|re)s?|feet|foot|yards?|yds?|cms?|mm|ft|in|m)(?=x[\s-]*\d|[^a-z]|$)\.?|''|["”″'’′])`;
-const NUMBER = String.raw`(?:\d+[ -]\d+\/\d+|\d+\/\d+|\d+(?:[.,]\d+)*\s?[½¼¾⅛⅜⅝⅞⅓⅔]?|[½¼¾⅛⅜⅝⅞⅓⅔])`;
 /** A number, perhaps with a unit, perhaps with a smaller one after it: `5'6"`, `5 feet 6 inches`. */
 const LENGTH = String.raw`(${NUMBER})[\s-]*(${UNIT})?(?:\s*(${NUMBER})\s*(${UNIT}))?`;
 const ACROSS = `(?:wide|width|across|w)(?![a-z])`;
@@ -10,16 +16,22 @@ const DOWN = `(?:long|length|tall|high|height|down|drop|l|h)(?![a-z])`;
 const SAID = String.raw`(?:\s*\(?(${ACROSS}|${DOWN})\)?)?`;
 const NEAR = String.raw`(?:(?:about|around|roughly|approx\.?|~)\s*)?`;
 const SEPARATOR = String.raw`[\s-]*(by|x|×|\*|and|,)[\s-]*`;
-const START = String.raw`(?<![\d.,/½¼¾⅛⅜⅝⅞⅓⅔])`;
-const PAIR = new RegExp(`${START}${LENGTH}${SAID}${SEPARATOR}${NEAR}${LENGTH}${SAID}`, 'gi');
+/** Before the first side: not the end of a range, and no grid, whose counts are read elsewhere. */
+const ALONE = String.raw`(?<!\d[-–]|\bgrid(?:\s+of)?[\s:]*)`;
+const PAIR = new RegExp(
+  `${START}${ALONE}${LENGTH}${SAID}${SEPARATOR}${NEAR}${LENGTH}${SAID}`,
+  'gi',
+);
 const SQUARE = new RegExp(`${START}${LENGTH}[\\s-]*square(?!s)(?!\\s*${UNIT})`, 'gi');
 /** What makes a size the size of a block, or one number of a longer list. */
 const NOT_A_QUILT =
-  /^(?:[\d/]|[\s-]*(?:blocks?|squares?|patch|pieces?|pre-?cuts?)\b|\s*(?:by|x|×|\*)\s*\d)/i;
+  /^(?:[\d/]|[-–]\d|[\s-]*(?:blocks?|squares?|patch|pieces?|pre-?cuts?|grid|layout)\b|\s*(?:by|x|×|\*)\s*\d)/i;
 
-interface Side {
-  /** As it would be written in a request, without a name of the unit where there is none. */
-  readonly terms: readonly (readonly [number: string, unit: string | undefined])[];
+/** A quilt by its two sides. */
+export type SidesTarget = Extract<Target, { width: unknown }>;
+
+/** A side, and which of the two it was said to be. */
+interface Side extends SaidLength {
   readonly said: 'across' | 'down' | undefined;
 }
 
@@ -38,7 +50,7 @@ interface Side {
 export function readSides(
   words: string,
   unit: Unit,
-): { readonly unit: Unit; readonly target: Target } | undefined {
+): { readonly unit: Unit; readonly target: SidesTarget } | undefined {
   // A metre and centimetres in one, as 1m20, and an "in" that is a word of its own.
   const text = words.replace(/(\d)\s*m\s?(\d{2})(?!\d|\s*mm)(?:\s*cm)?/gi, '$1 m $2 cm');
   const plain = unit === 'cm' ? text.replace(LOOSE_IN, '$1 · ') : text;
@@ -51,14 +63,15 @@ export function readSides(
   const at = SEWN.test(words) ? { at: 'sewn' as const } : {};
   return {
     unit: named,
-    target: { width: writeSide(across, named), height: writeSide(down, named), ...at },
+    target: { width: writeSaid(across, named), height: writeSaid(down, named), ...at },
   };
 }
 
 /** For somebody who measures in centimetres, "in" before a word is seldom a unit. */
 const LOOSE_IN =
   /(\d) in (?=[a-z])(?!(?:by|x|and|or|wide|long|tall|high|square|quilt|throw|blanket|rag|lap)\b)/gi;
-const SEWN = /\b(before (the |its )?(first )?wash(ing)?|unwashed|as sewn)\b/i;
+const SEWN =
+  /\b(?:before (?:the |its )?(?:first )?wash(?:ing)?|unwashed|(?:as|when|once|size) sewn|sewn size)\b|(?<!\b(?:hand|machine|home|well|self)[\s-])(?<!-)\bsewn\s*(?=[.,;)!]|$)/i;
 
 function findPair(text: string): readonly [Side, Side] | undefined {
   for (const match of text.matchAll(PAIR)) {
@@ -86,14 +99,9 @@ function isFollowed(text: string, match: RegExpExecArray): boolean {
   return NOT_A_QUILT.test(text.slice(match.index + match[0].length));
 }
 
-function makeSide(
-  [number = '', unit, more, moreUnit]: readonly (string | undefined)[],
-  said: string | undefined,
-): Side {
-  const first = [number.trim(), tidyUnit(unit)] as const;
-  const terms = more === undefined ? [first] : [first, [more.trim(), tidyUnit(moreUnit)] as const];
-  if (said === undefined) return { terms, said };
-  return { terms, said: /^[wa]/i.test(said) ? 'across' : 'down' };
+function makeSide(terms: readonly (string | undefined)[], said: string | undefined): Side {
+  const side = said === undefined ? undefined : /^[wa]/i.test(said) ? 'across' : 'down';
+  return { ...makeLength(terms), said: side };
 }
 
 /** A unit said at one of two sides is that of both. */
@@ -104,29 +112,4 @@ function shareUnit([one, other]: readonly [Side, Side]): readonly [Side, Side] {
     return { ...side, terms: [[number, from.terms[0]?.[1]]] };
   };
   return [lend(one, other), lend(other, one)];
-}
-
-/** A number where the unit is the request's own, else text with its unit. */
-function writeSide({ terms }: Side, unit: Unit): Length {
-  const [[number = '', name] = []] = terms;
-  if (terms.length > 1 || (name !== undefined && name !== unit)) {
-    return terms.map(([own, of]) => (of === undefined ? own : `${own} ${of}`)).join(' ');
-  }
-  const plain = Number(number.replace(',', '.'));
-  return Number.isNaN(plain) || !readLength(number, unit).ok ? number : plain;
-}
-
-function tidyUnit(word: string | undefined): string | undefined {
-  const lower = word?.toLowerCase();
-  if (lower === undefined) return undefined;
-  if (/^(in|["”″]|'')/.test(lower)) return 'in';
-  if (/^(f|['’′])/.test(lower)) return 'ft';
-  if (lower.startsWith('y')) return 'yd';
-  if (lower.startsWith('c')) return 'cm';
-  return /^m(m|il)/.test(lower) ? 'mm' : 'm';
-}
-
-function nameUnit(name: string | undefined): Unit | undefined {
-  if (name === undefined) return undefined;
-  return name === 'in' || name === 'ft' || name === 'yd' ? 'in' : 'cm';
 }

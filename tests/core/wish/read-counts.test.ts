@@ -15,6 +15,9 @@ describe('readCounts', () => {
           `${columns} blocks across, ${rows} down`,
           `${columns} blocks wide by ${rows} blocks long`,
           `${rows} rows of ${columns}`,
+          `${rows} rows of ${columns}, blue`,
+          `${columns} x ${rows} grid`,
+          `a grid of ${columns} by ${rows}.`,
         ]) {
           expect([words, readCounts(words)]).toEqual([words, { columns, rows }]);
         }
@@ -30,6 +33,7 @@ describe('readCounts', () => {
 
   test('readCounts takes lengths for no counts', () => {
     expect(readCounts('40 by 50 inches')).toBeUndefined();
+    expect(readCounts('a grid of 40 by 50 inches')).toBeUndefined();
     expect(readCounts('8.5 by 8.5 blocks')).toBeUndefined();
   });
 });

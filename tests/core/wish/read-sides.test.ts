@@ -41,6 +41,21 @@ describe('readSides', () => {
     }
   });
 
+  test('readSides takes no grid and no range for a quilt', () => {
+    for (const words of ['150 by 3 grid', 'grid of 6 by 7', '30-40 by 50', '40 by 50-60']) {
+      expect(readSides(words, 'in')).toBeUndefined();
+    }
+  });
+
+  test('readSides takes a size as sewn where that is said of the size, not of the work', () => {
+    for (const words of ['40 by 50, sewn', '40 x 50 inches sewn.', 'sewn size 40 by 50']) {
+      expect([words, readSides(words, 'in')?.target.at]).toEqual([words, 'sewn']);
+    }
+    for (const words of ['40 by 50, hand sewn', 'sewn by me, 40 by 50', '40 by 50 machine-sewn']) {
+      expect([words, readSides(words, 'in')?.target.at]).toEqual([words, undefined]);
+    }
+  });
+
   test('readSides takes “and” and a comma only where both sides are told apart', () => {
     expect(readSides('40 and 50 inches', 'in')).toBeUndefined();
     expect(readSides('40 wide, 50 long', 'in')?.target).toEqual({ width: 40, height: 50 });

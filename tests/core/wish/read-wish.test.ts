@@ -1,10 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Target, Unit } from '#core/contract.ts';
-import { readWish } from '#core/wish/read-wish.ts';
+import { type ReadWish, readWish } from '#core/wish/read-wish.ts';
 import { resolvePlan } from '#core/wish/resolve-plan.ts';
 
-type Row = readonly [words: string, unit: Unit, target: Target];
+type Row = readonly [
+  words: string,
+  unit: Unit,
+  target: Target,
+  beside?: Partial<Pick<ReadWish, 'infant' | 'block'>>,
+];
 
 const INCHES: readonly Row[] = [
   ['a throw for the reading room, about 40 by 50 inches', 'in', { width: 40, height: 50 }],
@@ -14,9 +19,14 @@ const INCHES: readonly Row[] = [
   ['50" x 60"', 'in', { width: 50, height: 60 }],
   ['40”×50”', 'in', { width: 40, height: 50 }],
   ['120 by 150', 'in', { width: 120, height: 150 }],
-  ['40 by 50 inches, 8 inch blocks', 'in', { width: 40, height: 50 }],
-  ['8 by 8 inch blocks, 40 x 50 inches', 'in', { width: 40, height: 50 }],
-  ['a lap quilt, 36 x 48, from 8.5 in squares', 'in', { width: 36, height: 48 }],
+  ['40 by 50 inches, 8 inch blocks', 'in', { width: 40, height: 50 }, { block: { cut: 8 } }],
+  ['8 by 8 inch blocks, 40 x 50 inches', 'in', { width: 40, height: 50 }, { block: { cut: 8 } }],
+  [
+    'a lap quilt, 36 x 48, from 8.5 in squares',
+    'in',
+    { width: 36, height: 48 },
+    { block: { cut: 8.5 } },
+  ],
   ['60 in. by 80 in.', 'in', { width: 60, height: 80 }],
   ['5 ft by 6 ft', 'in', { width: '5 ft', height: '6 ft' }],
   [`5'6" by 6'`, 'in', { width: '5 ft 6 in', height: '6 ft' }],
@@ -42,7 +52,45 @@ const INCHES: readonly Row[] = [
   ['queen 10 by 12 blocks', 'in', { columns: 10, rows: 12 }],
   ['queen', 'in', { size: 'queen' }],
   ['lap quilt for gran', 'in', { size: 'lap' }],
-  ['baby quilt', 'in', { size: 'cot' }],
+  ['baby quilt', 'in', { size: 'cot' }, { infant: true }],
+  ['something for a cot, 100 x 120 cm', 'cm', { width: 100, height: 120 }, { infant: true }],
+  ['crib quilt 40 by 60', 'in', { width: 40, height: 60 }, { infant: true }],
+  ['baby blanket, 100 x 120 cm', 'cm', { width: 100, height: 120 }, { infant: true }],
+  ['a quilt for my BABY 40 by 50', 'in', { width: 40, height: 50 }, { infant: true }],
+  ['50 by 60 for the nursery', 'in', { width: 50, height: 60 }, { infant: true }],
+  ["a newborn's throw", 'in', { size: 'throw' }, { infant: true }],
+  ['a cottage throw in apricot, 40 by 50', 'in', { width: 40, height: 50 }],
+  ['6 x 7 grid', 'in', { columns: 6, rows: 7 }],
+  ['a grid of 6 by 7, half inch seams', 'in', { columns: 6, rows: 7 }, { block: { seam: '1/2' } }],
+  [
+    '6 x 7 grid of 10 1/2 inch squares',
+    'in',
+    { columns: 6, rows: 7 },
+    { block: { cut: '10 1/2' } },
+  ],
+  ['6 by 8 blocks of 10 inches', 'in', { columns: 6, rows: 8 }, { block: { cut: 10 } }],
+  ['8 rows of 6, blue', 'in', { columns: 6, rows: 8 }],
+  [
+    '50 x 60 from 10" squares with 1/2" seams',
+    'in',
+    { width: 50, height: 60 },
+    { block: { cut: 10, seam: '1/2' } },
+  ],
+  ['throw, 21 cm blocks', 'in', { size: 'throw' }, { block: { cut: '21 cm' } }],
+  ['40 by 50, 8 x 10 inch blocks', 'in', { width: 40, height: 50 }],
+  ['queen, eight inch blocks', 'in', { size: 'queen' }],
+  [
+    'mattress 90 by 200 cm, hanging down 30 cm',
+    'cm',
+    { bed: { width: 90, length: 200, drop: 30 } },
+  ],
+  ['queen bed with 15 inch drop', 'in', { bed: { width: 60, length: 80, drop: 15 } }],
+  ['60 by 80, overhang 12', 'in', { bed: { width: 60, length: 80, drop: 12 } }],
+  ['a wall hanging, 40 by 50', 'in', { width: 40, height: 50 }],
+  ['90 x 108 quilt for a queen mattress', 'in', { width: 90, height: 108 }],
+  ['60 wide and 80 long, sewn', 'in', { width: 60, height: 80, at: 'sewn' }],
+  ['a hand sewn quilt, 40 by 50, sewn with care', 'in', { width: 40, height: 50 }],
+  ['quilt - 40 by 50', 'in', { width: 40, height: 50 }],
   ['a double-sided throw', 'in', { size: 'throw' }],
   ['50 by 60, queen', 'in', { width: 50, height: 60 }],
   ['a king size bed in the UK', 'in', { size: 'king', region: 'uk' }],
@@ -58,6 +106,9 @@ const CENTIMETRES: readonly Row[] = [
   ['40 by 50 in', 'in', { width: 40, height: 50 }],
   ['a 40 x 50 in quilt', 'in', { width: 40, height: 50 }],
   ['queen', 'cm', { size: 'queen' }],
+  ['queen with 10 inch squares', 'cm', { size: 'queen' }, { block: { cut: '10 in' } }],
+  ['120 x 150, 21,5 cm squares', 'cm', { width: 120, height: 150 }, { block: { cut: 21.5 } }],
+  ['120 by 150 in squares', 'cm', { width: 120, height: 150 }],
   ['california king', 'cm', { size: 'california-king', region: 'us' }],
 ];
 
@@ -77,17 +128,33 @@ const UNCLEAR = [
   '150 by 3 blocks',
   '1206 by 8 blocks',
   'lapdog',
+  '-40 by 50',
+  '40 by -50, throw',
+  '−40 x 50',
+  '30-40 by 50',
+  '150 by 3 grid',
+  'grid of 150 by 3',
+  '8 rows of 6 inch blocks',
+  'throw with 15 inch drop',
+  'six by eight',
 ];
 
+/** Words without a figure, of all that a wish may speak of. */
+const NEUTRAL = [
+  ...['a', 'quilt', 'about', 'for', 'my', 'baby', 'queen', 'bed', 'throw,', 'warm', 'blue'],
+  ...['with', 'wide', 'seams,', 'blocks,', 'squares,', '-', 'hanging', 'drop', 'sewn by', 'hand'],
+  ...['or', 'and', 'half', 'inch-perfect', 'pillow,', 'rows,', '8 inch blocks,', '1/2 inch seams,'],
+] as const;
+
 describe('readWish', () => {
-  test.each(INCHES)('readWish understands “%s”', (words, unit, target) => {
-    expect(readWish(words, 'in')).toEqual({ ok: true, value: { unit, target } });
+  test.each(INCHES)('readWish understands “%s”', (words, unit, target, beside) => {
+    expect(readWish(words, 'in')).toEqual({ ok: true, value: { unit, target, ...beside } });
   });
 
   test.each(CENTIMETRES)(
     'readWish of one who measures in cm understands “%s”',
-    (words, unit, target) => {
-      expect(readWish(words, 'cm')).toEqual({ ok: true, value: { unit, target } });
+    (words, unit, target, beside) => {
+      expect(readWish(words, 'cm')).toEqual({ ok: true, value: { unit, target, ...beside } });
     },
   );
 
@@ -97,11 +164,37 @@ describe('readWish', () => {
   });
 
   test('readWish gives a target that can be planned, for every wish above', () => {
-    for (const [words] of [...INCHES, ...CENTIMETRES]) {
-      const wish = readWish(words, 'in');
+    const rows = [INCHES, CENTIMETRES].flatMap((rows, at) =>
+      rows.map(([words]) => ({ words, unit: at === 0 ? ('in' as const) : ('cm' as const) })),
+    );
+    for (const { words, unit } of rows) {
+      const wish = readWish(words, unit);
       if (!wish.ok) throw new Error(words);
       const { ok } = resolvePlan(wish.value);
       expect([words, ok]).toEqual([words, true]);
+    }
+  });
+
+  test('readWish reads two plain sides as they are, whatever the words around them', () => {
+    const side = fc.integer({ min: 20, max: 200 });
+    const around = fc.array(fc.constantFrom(...NEUTRAL), { maxLength: 5 });
+    fc.assert(
+      fc.property(side, side, around, around, (width, height, before, after) => {
+        const words = [...before, `${width} by ${height};`, ...after].join(' ');
+        const wish = readWish(words, 'in');
+        expect([words, wish.ok && wish.value.target]).toEqual([words, { width, height }]);
+      }),
+    );
+  });
+
+  test('readWish says of whom a wish speaks by whole words alone, figures or none', () => {
+    for (const word of ['cot', 'Crib', 'BABY', 'infants', 'newborn', 'nursery', 'cot-bed']) {
+      const wish = readWish(`for the ${word}: 40 by 50`, 'in');
+      expect([word, wish.ok && wish.value.infant]).toEqual([word, true]);
+    }
+    for (const word of ['cottage', 'scribble', 'babylon', 'apricot', 'infantry']) {
+      const wish = readWish(`for the ${word}: 40 by 50`, 'in');
+      expect([word, wish.ok && wish.value.infant]).toEqual([word, undefined]);
     }
   });
 

@@ -202,9 +202,10 @@ export class PlanElement extends LitElement {
     const { wishText, draft } = this.state;
     const read = core.readWish(wishText, draft.unit === 'cm' ? 'cm' : 'in');
     if (!read.ok) return this.#set({ wishFault: read.faults[0] });
-    const { unit, target } = read.value;
+    const { unit, ...wish } = read.value;
     this.#set({ wishFault: undefined });
-    this.#decide({ ...editDraft(this.#sayIn(unit), 'target'), ...readHostInput({ target }).draft });
+    const kept = editDraft(editDraft(this.#sayIn(unit), 'target'), 'infant');
+    this.#decide({ ...kept, ...readHostInput(wish).draft });
   }
 
   #tick(step: string): void {

@@ -146,12 +146,16 @@ const NEUTRAL = [
   ...['or', 'and', 'half', 'inch-perfect', 'pillow,', 'rows,', '8 inch blocks,', '1/2 inch seams,'],
 ] as const;
 
+function complete([words, unit, target, beside = {}]: Row) {
+  return [words, unit, target, beside] as const;
+}
+
 describe('readWish', () => {
-  test.each(INCHES)('readWish understands “%s”', (words, unit, target, beside) => {
+  test.each(INCHES.map(complete))('readWish understands “%s”', (words, unit, target, beside) => {
     expect(readWish(words, 'in')).toEqual({ ok: true, value: { unit, target, ...beside } });
   });
 
-  test.each(CENTIMETRES)(
+  test.each(CENTIMETRES.map(complete))(
     'readWish of one who measures in cm understands “%s”',
     (words, unit, target, beside) => {
       expect(readWish(words, 'cm')).toEqual({ ok: true, value: { unit, target, ...beside } });

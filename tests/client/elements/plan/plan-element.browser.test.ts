@@ -137,6 +137,23 @@ describe('PlanElement', () => {
     expect(readText(shown(element), '.wish .chip:has(:checked)')).toBe('cm');
   });
 
+  test('a PlanElement asks for an infant while the last wish says so, and for the blocks it names', async () => {
+    const element = await open();
+    const say = (words: string) => {
+      type(shown(element), '#words', words);
+      find(shown(element), '.go').click();
+    };
+    say('baby blanket, 51 by 61, 9 inch squares, half inch seams');
+    await expect
+      .poll(() => asked.at(-1))
+      .toMatch(/width=51&target.height=61&infant=true&block.cut=9&block.seam=1%2F2$/);
+    await expect.poll(() => shown(element).textContent).toContain('Not for a sleeping baby');
+    say('52 by 62');
+    await expect.poll(() => asked.at(-1)).toMatch(/width=52&target.height=62/);
+    expect(asked.at(-1)).not.toContain('infant');
+    await expect.poll(() => shown(element).textContent).not.toContain('Not for a sleeping baby');
+  });
+
   test('a PlanElement says where a wish holds no size', async () => {
     const element = await open();
     type(shown(element), '#words', 'something nice');

@@ -5,12 +5,17 @@ const USUAL_BLOCKS = 200;
 
 /**
  * What a plan costs, in points: a little for any, more for each cut size that every cloth is reckoned
- * for, and more for each block that a print is found for. Measured with `npm run bench`.
+ * for, for each block that a print is found for, for each swatch, and for each print that is bought of
+ * offers, which are tried together. Measured with `npm run bench`.
  */
 export function costPlan({ input }: { readonly input: PlanInput }): number {
-  const { target, block, cuts, layers } = input;
+  const { target, block, cuts, layers, swatches } = input;
   const cloths = layers.reduce((sum, { prints }) => sum + prints.length, 0);
   const sizes = block.cut === undefined ? cuts.length : 1;
   const blocks = 'columns' in target ? target.columns * target.rows : USUAL_BLOCKS;
-  return 4 + (sizes * cloths) / 40 + blocks / 50;
+  const bought = layers.reduce(
+    (sum, { prints, offers = [] }) => sum + (prints.length * offers.length ** 2) / 2.5,
+    0,
+  );
+  return 4 + (sizes * cloths) / 40 + blocks / 50 + swatches.length / 4 + bought;
 }

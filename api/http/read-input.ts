@@ -1,7 +1,7 @@
-import { fail, type Outcome } from '#core/outcome.ts';
+import { fail } from '#core/outcome.ts';
 import { readBody } from './read-body.ts';
 import { TEXT_KEYS } from './schemas/wire-schemas.ts';
-import { unfoldQuery } from './unfold-query.ts';
+import { type InputRead, unfoldQuery } from './unfold-query.ts';
 
 /** Whether a request says its input in the address. */
 export function readsQuery(method: string): boolean {
@@ -12,7 +12,7 @@ export function readsQuery(method: string): boolean {
  * The input of a request as JSON: of GET and HEAD the query, of POST and QUERY the body and nothing else.
  * Faults are those of {@link unfoldQuery} and {@link readBody}.
  */
-export async function readInput(request: Request): Promise<Outcome<unknown>> {
+export async function readInput(request: Request): Promise<InputRead> {
   const start = request.url.indexOf('?');
   const query = start < 0 ? '' : request.url.slice(start + 1);
   if (readsQuery(request.method)) return unfoldQuery(query, TEXT_KEYS);

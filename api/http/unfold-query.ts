@@ -1,5 +1,5 @@
 import { SIZE_LIMITS } from '#core/limits.ts';
-import { type Fault, fail, type Outcome, succeed } from '#core/outcome.ts';
+import { type Fault, fail, type Path, succeed } from '#core/outcome.ts';
 
 /** Parameters in one query. */
 const MOST_PARAMETERS = 1000;
@@ -10,6 +10,11 @@ const KEY = /^[A-Za-z][A-Za-z0-9-]*$/;
 type Leaf = string | number | boolean;
 type Branch = Map<string, Leaf | Branch>;
 
+/** The JSON of an input; where it is at fault as it was sent, beside its faults the JSON of all that is sound in it. */
+export type InputRead =
+  | { readonly ok: true; readonly value: unknown }
+  | { readonly ok: false; readonly faults: readonly Fault[]; readonly sound?: unknown };
+
 /**
  * Turns a flat query of dotted paths into the JSON that would say the same.
  *
@@ -18,14 +23,15 @@ type Branch = Map<string, Leaf | Branch>;
  * they are wanted as numbers, and an empty value where it stands.
  *
  * Faults: `malformed-query` for broken percent-encoding, a broken name, a list with a hole, a name that
- * is both value and group, too long a query or too many parameters; `too-deep`; `repeated-key`.
+ * is both value and group, too long a query or too many parameters; `too-deep`; `repeated-key`, of which
+ * the first value counts as sound. Of a query that is too long or has too many parameters nothing is read.
  *
  * @param query what stands after the `?`
  * @param textKeys last parts of names whose value is text whatever it looks like, such as `id`
  * @example
  * unfoldQuery('target.width=40&target.height=50&cuts.0=8%201/2', new Set()) // => { ok: true, value: { target: { width: 40, height: 50 }, cuts: ['8 1/2'] } }
  */
-export function unfoldQuery(query: string, textKeys: ReadonlySet<string>): Outcome<unknown> {
+export function unfoldQuery(query: string, textKeys: ReadonlySet<string>): InputRead {
   if (query.length > SIZE_LIMITS.query) {
     const expected = `at most ${SIZE_LIMITS.query} characters`;
     return fail([{ code: 'malformed-query', path: [], expected, received: query.length }]);
@@ -42,7 +48,7 @@ export function unfoldQuery(query: string, textKeys: ReadonlySet<string>): Outco
     if (fault !== undefined) faults.push(fault);
   }
   const value = settle(root, [], faults);
-  return faults.length > 0 ? fail(faults) : succeed(value);
+  return faults.length > 0 ? { ok: false, faults, sound: value } : succeed(value);
 }
 
 function place(root: Branch, pair: string, textKeys: ReadonlySet<string>): Fault | undefined {
@@ -51,7 +57,7 @@ function place(root: Branch, pair: string, textKeys: ReadonlySet<string>): Fault
   const name = decode(written);
   const text = decode(equals < 0 ? '' : pair.slice(equals + 1));
   if (name === undefined || text === undefined) {
-    const path = [name ?? written];
+    const path = name?.split('.') ?? written.split(/\.|%2e/i);
     return { code: 'malformed-query', path, expected: 'percent-encoded UTF-8' };
   }
   const path = name.split('.');
@@ -90,7 +96,8 @@ function clash(path: readonly string[]): Fault {
   return { code: 'malformed-query', path, expected: 'either one value or a group of parts' };
 }
 
-function settle(branch: Branch, path: readonly (string | number)[], faults: Fault[]): unknown {
+/** A branch as JSON; a list with a hole is at fault and no part of what it would stand in. */
+function settle(branch: Branch, path: Path, faults: Fault[]): unknown {
   const keys = [...branch.keys()];
   const isList = keys.length > 0 && keys.every((key) => POSITION.test(key));
   const at = (key: string) => [...path, isList ? Number(key) : key];
@@ -98,7 +105,9 @@ function settle(branch: Branch, path: readonly (string | number)[], faults: Faul
     const value = branch.get(key);
     return [key, value instanceof Map ? settle(value, at(key), faults) : value] as const;
   });
-  if (!isList && !keys.some((key) => POSITION.test(key))) return Object.fromEntries(settled);
+  if (!isList && !keys.some((key) => POSITION.test(key))) {
+    return Object.fromEntries(settled.filter(([, value]) => value !== undefined));
+  }
   if (isList && keys.every((key) => Number(key) < keys.length)) {
     return settled.sort(([a], [b]) => Number(a) - Number(b)).map(([, value]) => value);
   }

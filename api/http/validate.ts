@@ -3,7 +3,7 @@ import type { Env, MiddlewareHandler } from 'hono';
 import type { InferInput } from 'hono/validator';
 import type { ZodSafeParseResult } from 'zod';
 import type { Endpoint, Resolved } from './endpoint.ts';
-import { findFaults } from './find-faults.ts';
+import { findFaults, findMore } from './find-faults.ts';
 import { answerProblem } from './problem.ts';
 import { readInput, readsQuery } from './read-input.ts';
 
@@ -24,7 +24,7 @@ export function validate<Request, Understood extends Resolved>(
   return async function validateInput(context, next) {
     const read = await readInput(context.req.raw);
     const fromQuery = readsQuery(context.req.method);
-    if (!read.ok) return answerProblem(read.faults, { fromQuery });
+    if (!read.ok) return answerProblem(findMore(endpoint, read), { fromQuery });
     const check = zValidator(
       'query',
       endpoint.schema,

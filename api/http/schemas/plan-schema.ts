@@ -1,7 +1,8 @@
 import * as z from 'zod/mini';
-import type { PlanRequest, Target } from '#core/contract.ts';
+import type { PlanLayer, PlanRequest, Target } from '#core/contract.ts';
 import { SIZES } from '#core/tables/sizes.ts';
 import type { Same } from '../same.ts';
+import { offersSchema } from './offers-schema.ts';
 import * as wire from './wire-schemas.ts';
 
 const { counted, lengthOf, ranged } = wire;
@@ -103,13 +104,20 @@ const toleranceSchema = z
   })
   .check(z.meta({ description: 'How true a person cuts and sews' }));
 
+const planLayerSchema = z
+  .extend(wire.layerSchema, { offers: z.exactOptional(offersSchema) })
+  .register(z.globalRegistry, {
+    description: 'One layer of the sandwich; each of its prints is bought by itself',
+  });
+true satisfies Same<z.infer<typeof planLayerSchema>, PlanLayer>;
+
 /** What a plan may be asked for; the rules between its parts are the core's. */
 export const planSchema = z.strictObject({
   unit: z.exactOptional(wire.unitSchema),
   target: targetSchema,
   block: z.exactOptional(blockSchema),
   cuts: z.exactOptional(wire.cutsSchema),
-  layers: z.exactOptional(wire.layersSchema),
+  layers: z.exactOptional(wire.layersOf(planLayerSchema)),
   swatches: z.exactOptional(wire.swatchesSchema),
   grain: z.exactOptional(wire.grainSchema),
   washes: z.exactOptional(counted('washes', 'Which wash the washed size is for')),

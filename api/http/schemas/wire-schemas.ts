@@ -143,13 +143,18 @@ export const layerSchema = z
   .register(z.globalRegistry, { description: 'One layer of the sandwich' });
 true satisfies Same<z.infer<typeof layerSchema>, Layer>;
 
-export const layersSchema = z.array(layerSchema).check(
-  z.minLength(SIZE_LIMITS.layers.least),
-  z.maxLength(SIZE_LIMITS.layers.most),
-  z.meta({
-    description: 'One top, one backing, up to two in the middle; cotton on flannel unless told',
-  }),
-);
+/** The layers of a sandwich, each of one schema. */
+export function layersOf<Item extends z.core.$ZodType>(layer: Item) {
+  return z.array(layer).check(
+    z.minLength(SIZE_LIMITS.layers.least),
+    z.maxLength(SIZE_LIMITS.layers.most),
+    z.meta({
+      description: 'One top, one backing, up to two in the middle; cotton on flannel unless told',
+    }),
+  );
+}
+
+export const layersSchema = layersOf(layerSchema);
 
 export const cutsSchema = z
   .array(lengthOf('Side of a block as cut'))

@@ -22,6 +22,23 @@ test('costPlan asks more for more blocks, more cut sizes and more prints', () =>
   expect(cost({ target, block: { cut: 8 }, layers })).toBeGreaterThan(small);
 });
 
+test('costPlan asks more for more swatches, and for prints that are bought of more offers', () => {
+  const swatches = (count: number) =>
+    Array.from({ length: count }, () => {
+      return { direction: 'length' as const, before: 10, after: 9.7 };
+    });
+  expect(cost({ target, swatches: swatches(60) })).toBeGreaterThan(cost({ target }) + 10);
+  const offered = (prints: number, offers: number) => {
+    const squares = { kind: 'pieces' as const, width: 10, length: 10, count: 42 };
+    const sold = Array.from({ length: offers }, (_, at) => ({ ...squares, id: `${at}` }));
+    const top = { role: 'top' as const, prints, ...(offers > 0 && { offers: sold }) };
+    return cost({ target, layers: [top, { role: 'backing' }] });
+  };
+  // Measured: up to 2.7 ms a print with eight offers, a point being a tenth of one.
+  expect(offered(1, 8) - offered(1, 0)).toBeGreaterThan(20);
+  expect(offered(26, 8)).toBeGreaterThan(10 * offered(26, 2));
+});
+
 test('costPlan lets fifty throws stand in one batch', () => {
   const one = cost({ target: { width: 40, height: 50 } });
   expect(one * SIZE_LIMITS.batch).toBeLessThanOrEqual(SIZE_LIMITS.batchCost);

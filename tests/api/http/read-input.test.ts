@@ -31,3 +31,11 @@ test('readInput refuses a query beside a body, so that neither is passed over', 
 test('readsQuery is true of GET and HEAD alone', () => {
   expect(['GET', 'HEAD', 'POST', 'QUERY', 'OPTIONS'].filter(readsQuery)).toEqual(['GET', 'HEAD']);
 });
+
+test('readInput hands on what is sound of a query beside its faults', async () => {
+  expect(await readInput(new Request('https://x.test/toy?n=1&n=2&id=12'))).toEqual({
+    ok: false,
+    faults: [{ code: 'repeated-key', path: ['n'] }],
+    sound: { id: '12', n: 1 },
+  });
+});

@@ -76,6 +76,7 @@ describe('unfoldQuery refuses', () => {
     ['=1', 'malformed-query '],
     ['.=1', 'malformed-query .'],
     ['a=%zz', 'malformed-query a'],
+    ['a.b=%zz', 'malformed-query a.b'],
     ['a=%ff', 'malformed-query a'],
     ['%ff=1', 'malformed-query %ff'],
   ])('%s', (query, expected) => {
@@ -99,6 +100,23 @@ describe('unfoldQuery refuses', () => {
       'repeated-key a',
       'malformed-query c',
       'malformed-query b',
+    ]);
+  });
+  test('nothing that is sound beside what is not', () => {
+    const soundOf = (query: string) => {
+      const outcome = unfold(query);
+      return outcome.ok ? 'all' : outcome.sound;
+    };
+    expect(soundOf('a=1&a=2&b=%zz&c.x=3')).toEqual({ a: 1, c: { x: 3 } });
+    expect(soundOf('a.1=1&b.c.0=1&b.c.2=1&b.d=4')).toEqual({ b: { d: 4 } });
+    expect(soundOf('a=1&a.b=2&__proto__=3')).toEqual({ a: 1 });
+    expect(soundOf(`a=${'x'.repeat(8191)}`)).toBeUndefined();
+  });
+  test('a broken name with each of its parts apart', () => {
+    const outcome = unfold('target.%FFwidth=3&a%2eb%FF=1');
+    expect(outcome.ok || outcome.faults.map(({ path }) => path)).toEqual([
+      ['target', '%FFwidth'],
+      ['a', 'b%FF'],
     ]);
   });
   test('constructor and its like never as more than a name', () => {

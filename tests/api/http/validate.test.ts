@@ -1,5 +1,6 @@
 import { Hono } from 'hono';
 import { expect, test } from 'vitest';
+import type { ProblemBody } from '../../../api/http/problem.ts';
 import { validate } from '../../../api/http/validate.ts';
 import { resolveToy, toySchema } from '../../support/toy-endpoint.ts';
 
@@ -47,4 +48,30 @@ test('validate answers a problem for what cannot be read', async () => {
   const answer = await app.request('/toy', { method: 'POST', headers, body: '{' });
   expect(answer.status).toBe(400);
   expect(await answer.json()).toMatchObject({ type: '/problems/malformed-json' });
+});
+
+test('validate tells what cannot be read and all that is wrong beside it, as a message that cannot be read', async () => {
+  const answer = await app.request('/toy?count=0&foo=1&id=&count=3&list.%FF=1');
+  expect(answer.status).toBe(400);
+  const { errors, type } = (await answer.json()) as ProblemBody;
+  expect(type).toBe('/problems/several-faults');
+  expect(errors.map((error) => Object.values(error).slice(0, 2).join(' '))).toEqual([
+    'repeated-key /count',
+    'malformed-query /list/%FF',
+    'empty /id',
+    'too-small /count',
+    'unknown-key /foo',
+  ]);
+});
+
+test('validate tells a key given twice in a body beside all else', async () => {
+  const body = '{"id":"","id":"a","count":0}';
+  const answer = await app.request('/toy', { method: 'POST', headers, body });
+  expect(answer.status).toBe(400);
+  expect(await answer.json()).toMatchObject({
+    errors: [
+      { code: 'repeated-key', pointer: '/id' },
+      { code: 'too-small', pointer: '/count' },
+    ],
+  });
 });

@@ -63,7 +63,9 @@ a.go{display:inline-grid;place-items:center;min-height:44px;padding:.3em 1em;bor
 .cloths .drop button{min-width:44px}
 .cloths .print{grid-column:1/-1}
 .cloths :is(.width,.length,.count,.cost){grid-column:span 2}
-.cloths .tag{display:block;line-height:1.3}
+.cloths .tag{display:block;line-height:1.3;white-space:nowrap}
+.cloths .cost .tag small{display:none}
+.cloths .role select{padding:0 .2em}
 .cloths :is(.id,.role) .tag{display:none}
 }
 @container(min-width:62em){

@@ -1,4 +1,6 @@
 import type { KitLimit, Role } from '#core/contract.ts';
+import type { FaultCode } from '#core/faults.ts';
+import type { Fault } from '#core/outcome.ts';
 
 const limits: Readonly<Record<KitLimit, string>> = {
   top: 'print',
@@ -12,6 +14,14 @@ const many = (count: number, one: string, more: string) => `${count} ${count ===
 /** What the page about kits says beside the words that all pages share, in English. */
 export const kitsEn = {
   language: 'en',
+  faults: {
+    'mixed-currencies': ({ received = 'Some of it', expected = 'another currency' }) =>
+      `${received} stands beside ${expected}. Give all money in one currency.`,
+    'price-unclear': ({ received = 'More than one' }) =>
+      `${received} cannot all hold. Give a margin, a markup or a price.`,
+    'percents-do-not-sum': ({ received = 'not 100' }) =>
+      `These percents add up to ${received}. Make them 100 together.`,
+  } satisfies Partial<Readonly<Record<FaultCode, (fault: Fault) => string>>>,
   table: 'Bolts',
   costs: { in: 'Cost a yard', cm: 'Cost a metre' },
   kit: {

@@ -31,5 +31,5 @@ export function chooseKitsText(languages: readonly string[]): KitsText {
     clothEn,
     kitsEn,
   ];
-  return { text, cloth, words };
+  return { text: { ...text, faults: { ...text.faults, ...words.faults } }, cloth, words };
 }

@@ -11,7 +11,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 /** Greatest size of each bundle that a browser loads, in bytes after gzip: the one table of budgets. */
 export const budget: Readonly<Record<string, number>> = {
   'embed.js': 25_000,
-  'on-device.js': 40_000,
+  'on-device.js': 52_000,
   'embed-wash.js': 38_000,
   'wash-on-device.js': 20_000,
   'embed-stash.js': 32_000,

@@ -141,6 +141,15 @@ export interface Layer {
   readonly thickness?: number;
 }
 
+/** A layer of a plan: what its cloth is sold as, too. */
+export interface PlanLayer extends Layer {
+  /**
+   * What each print of the layer is sold as; off the roll by the usual step where left out. Each print
+   * is bought by itself: a pack is of one print.
+   */
+  readonly offers?: readonly ClothOffer[];
+}
+
 export type Target =
   | { readonly width: Length; readonly height: Length; readonly at?: 'washed' | 'sewn' }
   | { readonly size: SizeName; readonly region?: Region }
@@ -198,7 +207,7 @@ export interface PlanRequest {
   readonly target: Target;
   readonly block?: BlockWish;
   readonly cuts?: readonly Length[];
-  readonly layers?: readonly Layer[];
+  readonly layers?: readonly PlanLayer[];
   /** Measured swatches: of the layers' fabrics by name, or of a quilted test block (`sandwich`). */
   readonly swatches?: readonly Swatch[];
   readonly grain?: Grain;
@@ -235,6 +244,10 @@ export interface LayerInput {
   readonly thickness: number;
 }
 
+export interface PlanLayerInput extends LayerInput {
+  readonly offers?: readonly ClothOfferInput[];
+}
+
 export type TargetInput =
   | { readonly width: number; readonly height: number; readonly at: 'washed' | 'sewn' }
   | { readonly size: SizeName; readonly region: Region }
@@ -260,7 +273,7 @@ export interface PlanInput {
     readonly snipPitch: number;
   };
   readonly cuts: readonly number[];
-  readonly layers: readonly LayerInput[];
+  readonly layers: readonly PlanLayerInput[];
   readonly swatches: readonly SwatchInput[];
   readonly grain: Grain;
   readonly washes: number;
@@ -287,7 +300,7 @@ export interface PlanOption {
   readonly blocks: number;
   readonly washed: Pair;
   readonly fit: Pair;
-  /** Cloth bought over all layers, in yards (in) or metres (cm). */
+  /** Cloth off the roll over all layers, whatever the offers, in yards (in) or metres (cm). */
   readonly fabric: number;
   readonly minutes: number;
   /** True for the option that the answer works out in full. */
@@ -312,11 +325,27 @@ export interface FabricNeed {
   readonly perStrip: number;
   readonly strips: number;
   readonly length: number;
+  /** Off the roll by the usual step; where the layer has offers, `purchase` is what to buy instead. */
   readonly buy: Purchase;
-  /** Proven least length, in `unit`. */
+  /** Proven least length off the roll, in `unit`. */
   readonly bound: number;
   /** Percent of the cloth bought that is not in needed pieces. */
   readonly waste: number;
+  /** Whole pieces that the cloth bought gives beyond `pieces` and `spare`. */
+  readonly spareFree: number;
+  /**
+   * What is left of the cloth bought once `pieces` and `spare` are cut, in rows across: the end, the
+   * edge beside the rows, the rest of the last row, and flat pieces that are not cut. Counted after a
+   * prewash, without selvages and what squaring up took; rectangles narrower than a binding strip and
+   * than a block are left out.
+   */
+  readonly left: readonly LeftRectangle[];
+  /** Only with offers: the cheapest purchase that gives all pieces, or the least where nothing has a price. */
+  readonly purchase?: readonly ClothBought[];
+  /** Only with offers: what the purchase comes to, and a proven bound. */
+  readonly cost?: ClothCost;
+  /** Pieces that all there is on offer does not give; only where that is so. */
+  readonly lacking?: number;
 }
 
 export interface ThreadAnswer {
@@ -570,6 +599,14 @@ export type ClothBought =
       readonly price?: number;
     };
 
+/** What a purchase comes to, and what no purchase is below. */
+export interface ClothCost {
+  /** Minor units of the currency; or square yards (in) or metres (cm) where nothing has a price. */
+  readonly of: 'price' | 'area';
+  readonly total: number;
+  readonly bound: number;
+}
+
 export interface RollAnswer {
   readonly id: string;
   readonly usableWidth: number;
@@ -593,12 +630,7 @@ export interface RollAnswer {
   /** Proven: no plan is shorter; with `offers`, no purchase is cheaper. */
   readonly optimal: boolean;
   /** Only with `offers`: what the purchase comes to, and a proven bound. */
-  readonly cost?: {
-    /** Minor units of the currency; or square yards (in) or metres (cm) where nothing has a price. */
-    readonly of: 'price' | 'area';
-    readonly total: number;
-    readonly bound: number;
-  };
+  readonly cost?: ClothCost;
   /** Only with `lengthLeft`, or where the offers do not give all pieces. */
   readonly enough?: boolean;
   /** What the cloth there is gives, per piece id; only when it is not enough. */

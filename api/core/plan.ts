@@ -4,6 +4,7 @@ import { ENGINE } from './engine.ts';
 import { roundTo } from './length.ts';
 import { writeLinks } from './links.ts';
 import { GRAMS, massUnit } from './mass.ts';
+import { buyOffers } from './plan/buy-offers.ts';
 import { explainPlan } from './plan/explain-plan.ts';
 import { doubtOf, gatherCautions } from './plan/gather-cautions.ts';
 import { type Plan, reckonPlan } from './plan/reckon-plan.ts';
@@ -19,8 +20,9 @@ import { writeLength } from './write-length.ts';
  * One wish through everything: the place to start reading.
  *
  * The resolved input becomes millimetres (`specifyPlan`), block and grid are chosen and all that
- * follows from them is reckoned (`reckonPlan`), the figures go back to the caller's unit
- * (`writePlan`), and words are added: steps, cautions, derivations. Equal input gives equal output.
+ * follows from them is reckoned (`reckonPlan`), its cloth is bought of what is on offer (`buyOffers`),
+ * the figures go back to the caller's unit (`writePlan`), and words are added: steps, cautions,
+ * derivations. Equal input gives equal output.
  *
  * @param resolved what `resolvePlan` understood; it has passed every check, so nothing can fail here
  * @returns the body of the answer, links included
@@ -28,7 +30,8 @@ import { writeLength } from './write-length.ts';
 export function planQuilt(resolved: Resolved<PlanInput>): PlanAnswer {
   const { input, assumptions, query } = resolved;
   const spec = specifyPlan(input);
-  const plan = reckonPlan(spec);
+  const reckoned = reckonPlan(spec);
+  const plan = { ...reckoned, purchases: buyOffers(spec, reckoned) };
   const figures = writePlan(plan, input.unit, input.pace);
   const cautions = listCautions(gatherCautions(input, plan, spec));
   return {

@@ -4,7 +4,16 @@ import { NUMBER_LIMITS, SIZE_LIMITS } from '#core/limits.ts';
 import { alike } from './alike.ts';
 import { list, whole, within } from './bounded.ts';
 import { SIZE_NAMES } from './names.ts';
-import { layer, length, maybe, maybeLength, maybeOn, swatch, washes } from './request-parts.ts';
+import {
+  layer,
+  length,
+  maybe,
+  maybeLength,
+  maybeOn,
+  offer,
+  swatch,
+  washes,
+} from './request-parts.ts';
 import type { SameShape } from './same-shape.ts';
 
 const limits = NUMBER_LIMITS;
@@ -19,13 +28,18 @@ export const target = v.union([
   v.object({ columns: whole(limits.columns), rows: whole(limits.rows) }),
 ]);
 
+const planLayer = v.object({
+  ...layer.entries,
+  offers: maybe(list(offer, { least: 1, most: SIZE_LIMITS.offers })),
+});
+
 /** What a host page or an address may ask for: the shape of a request, every plain number within its range. */
 export const planRequestSchema = v.object({
   unit: maybe(v.picklist(['in', 'cm'])),
   target,
   block: maybe(alike(maybeLength, 'cut', 'seam', 'snipDepth', 'snipPitch')),
   cuts: maybe(list(length, { least: 1, most: SIZE_LIMITS.cuts })),
-  layers: maybe(list(layer, SIZE_LIMITS.layers)),
+  layers: maybe(list(planLayer, SIZE_LIMITS.layers)),
   swatches: maybe(list(swatch, { least: 0, most: SIZE_LIMITS.swatches })),
   grain: maybe(v.picklist(['alternating', 'aligned'])),
   washes,

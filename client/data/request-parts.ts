@@ -44,6 +44,29 @@ export const layer = v.object({
   thickness: maybe(within(limits.thickness)),
 });
 
+const money = maybe(whole(limits.money));
+const name = line(SIZE_LIMITS.name);
+
+/** What a cloth is sold as: a length off the roll, or packs of flat pieces. */
+export const offer = v.union([
+  v.object({
+    kind: v.literal('roll'),
+    id: name,
+    step: maybeLength,
+    least: maybeLength,
+    price: money,
+  }),
+  v.object({
+    kind: v.literal('pieces'),
+    id: name,
+    width: length,
+    length,
+    count: whole(limits.packCount),
+    most: maybe(whole(limits.packs)),
+    price: money,
+  }),
+]);
+
 /** One swatch, measured before and after. */
 export const swatch = v.object({
   fabric: maybe(line(SIZE_LIMITS.name)),

@@ -1,4 +1,5 @@
 import type { PlanAnswer, PlanRequest } from '#core/contract.ts';
+import { buyOffers } from '#core/plan/buy-offers.ts';
 import type { Explained } from '#core/plan/explained.ts';
 import { reckonPlan } from '#core/plan/reckon-plan.ts';
 import { writePlan } from '#core/plan/write-plan.ts';
@@ -23,6 +24,7 @@ export function planFor(request: PlanRequest): PlanAnswer {
 export function explainedFor(request: PlanRequest): Explained {
   const { input } = understandPlan(request);
   const spec = deepFreeze(specifyPlan(input));
-  const plan = deepFreeze(reckonPlan(spec));
+  const reckoned = reckonPlan(spec);
+  const plan = deepFreeze({ ...reckoned, purchases: buyOffers(spec, reckoned) });
   return { input, spec, plan, figures: writePlan(plan, input.unit, input.pace) };
 }

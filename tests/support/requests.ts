@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import type {
   ClothOffer,
   Layer,
+  PlanLayer,
   PlanRequest,
   WashRequest,
   YardageRequest,
@@ -25,7 +26,42 @@ const name = fc.oneof(
   fc.stringMatching(/^[ -~]{1,12}$/),
 );
 
-const layer = (role: Layer['role']): fc.Arbitrary<Layer> =>
+const money = fc.integer({ min: 0, max: 5000 });
+
+/** A roll, flat pieces of at least a length a side, or both; all of them with a price. */
+const clothOffers = (least: number): fc.Arbitrary<readonly ClothOffer[]> =>
+  fc.uniqueArray(
+    fc.oneof(
+      fc.record(
+        {
+          kind: fc.constant('roll' as const),
+          id: name,
+          step: length(1, 36),
+          least: length(1, 72),
+          price: money,
+        },
+        { requiredKeys: ['kind', 'id', 'price'], noNullPrototype: true },
+      ),
+      fc.record(
+        {
+          kind: fc.constant('pieces' as const),
+          id: name,
+          width: length(least, 30),
+          length: length(least, 30),
+          count: fc.integer({ min: 1, max: 40 }),
+          most: fc.integer({ min: 1, max: 5 }),
+          price: money,
+        },
+        {
+          requiredKeys: ['kind', 'id', 'width', 'length', 'count', 'price'],
+          noNullPrototype: true,
+        },
+      ),
+    ),
+    { minLength: 1, maxLength: 3, selector: ({ id }) => id },
+  );
+
+const layer = (role: Layer['role']): fc.Arbitrary<PlanLayer> =>
   fc.record(
     {
       role: fc.constant(role),
@@ -41,6 +77,7 @@ const layer = (role: Layer['role']): fc.Arbitrary<Layer> =>
       shrink: fc.record({ length: length(0, 8), width: length(0, 8) }, { noNullPrototype: true }),
       prewashed: fc.boolean(),
       gsm: fc.integer({ min: 60, max: 500 }),
+      offers: clothOffers(14),
     },
     { requiredKeys: ['role'], noNullPrototype: true },
   );
@@ -87,37 +124,6 @@ const rollPieces = fc.uniqueArray(
   { minLength: 1, maxLength: 4, selector: ({ id }) => id },
 );
 
-const money = fc.integer({ min: 0, max: 5000 });
-
-/** A roll, flat pieces, or both; all of them with a price. */
-const clothOffers: fc.Arbitrary<readonly ClothOffer[]> = fc.uniqueArray(
-  fc.oneof(
-    fc.record(
-      {
-        kind: fc.constant('roll' as const),
-        id: name,
-        step: length(1, 36),
-        least: length(1, 72),
-        price: money,
-      },
-      { requiredKeys: ['kind', 'id', 'price'], noNullPrototype: true },
-    ),
-    fc.record(
-      {
-        kind: fc.constant('pieces' as const),
-        id: name,
-        width: length(5, 30),
-        length: length(5, 30),
-        count: fc.integer({ min: 1, max: 40 }),
-        most: fc.integer({ min: 1, max: 5 }),
-        price: money,
-      },
-      { requiredKeys: ['kind', 'id', 'width', 'length', 'count', 'price'], noNullPrototype: true },
-    ),
-  ),
-  { minLength: 1, maxLength: 3, selector: ({ id }) => id },
-);
-
 /** Up to four sizes of piece of one cloth, in inches. */
 export const yardageRequests: fc.Arbitrary<YardageRequest> = fc
   .record(
@@ -125,7 +131,7 @@ export const yardageRequests: fc.Arbitrary<YardageRequest> = fc
       id: name,
       width: length(30, 110),
       lengthLeft: length(10, 400),
-      offers: clothOffers,
+      offers: clothOffers(5),
       pieces: rollPieces,
     },
     { requiredKeys: ['id', 'width', 'pieces'], noNullPrototype: true },

@@ -3,6 +3,7 @@ import type { FabricName, Purchase, Role, Unit } from '../contract.ts';
 import { MILLIMETRES } from '../length.ts';
 import { apportionBlocks } from './apportion-blocks.ts';
 import { cutStrips, type StripPlan } from './cut-strips.ts';
+import { type LeftOver, leaveOver } from './leave-over.ts';
 import { roundPurchase } from './round-purchase.ts';
 import type { Roll } from './usable-width.ts';
 
@@ -25,10 +26,16 @@ export interface ClothOrder {
   readonly spare: number;
   readonly squaring: number;
   readonly step: number;
+  /** Shorter side of a rectangle worth keeping. */
+  readonly usable: number;
   readonly unit: Unit;
 }
 
-export interface ClothNeed extends StripPlan {
+/** What a roll is asked for; what is left of it does not matter. */
+type RollOrder = Omit<ClothOrder, 'usable'>;
+
+/** `spareFree` and `left` are what the purchase gives beyond pieces and spare ones. */
+export interface ClothNeed extends StripPlan, LeftOver {
   readonly role: Role;
   readonly fabric: FabricName;
   readonly print?: string;
@@ -44,7 +51,8 @@ export interface ClothNeed extends StripPlan {
  *
  * The prints of a layer share its blocks by `apportionBlocks`; spare pieces are rounded up for each
  * print; strips by `cutStrips`; bought by the step sold. Waste is 1 − area of the pieces (spare ones
- * included) / area bought, as it is after a prewash.
+ * included) / area bought, as it is after a prewash. What is left over is told of the cloth as cut:
+ * without selvages, squared up, after a prewash.
  *
  * @returns rows in the order of the cloths; the pieces of each layer sum to the blocks
  */
@@ -54,7 +62,7 @@ export function buyCloth(order: ClothOrder): readonly ClothNeed[] {
     role: cloth.role,
     fabric: cloth.fabric,
     ...(cloth.print !== undefined && { print: cloth.print }),
-    ...(needs[index] ?? needFromRoll(order, cloth.roll, 0)),
+    ...withRest(order, cloth.roll, needs[index] ?? needFromRoll(order, cloth.roll, 0)),
   }));
 }
 
@@ -63,7 +71,7 @@ export function buyCloth(order: ClothOrder): readonly ClothNeed[] {
  *
  * @returns pieces cut, spare ones included, and cloth bought in yards (in) or metres (cm)
  */
-export function sumCloth(order: ClothOrder): { readonly pieces: number; readonly bought: number } {
+export function sumCloth(order: RollOrder): { readonly pieces: number; readonly bought: number } {
   let pieces = 0;
   let bought = 0;
   for (const need of needRolls(order)) {
@@ -74,7 +82,7 @@ export function sumCloth(order: ClothOrder): { readonly pieces: number; readonly
 }
 
 /** What each cloth has to give, in the order of the cloths. */
-function needRolls(order: ClothOrder): readonly RollNeed[] {
+function needRolls(order: RollOrder): readonly RollNeed[] {
   const layers = [...new Set(order.cloths.map((cloth) => cloth.layer))];
   const counts = layers.flatMap((layer) => shareOut(order, layer));
   const known = new Map<Roll, Map<number, RollNeed>>();
@@ -87,10 +95,10 @@ function needRolls(order: ClothOrder): readonly RollNeed[] {
   });
 }
 
-type RollNeed = Omit<ClothNeed, 'role' | 'fabric' | 'print'>;
+type RollNeed = Omit<ClothNeed, 'role' | 'fabric' | 'print' | keyof LeftOver>;
 
 /** What so many pieces take from one roll; prints that share roll and number share the answer. */
-function needFromRoll(order: ClothOrder, roll: Roll, pieces: number): RollNeed {
+function needFromRoll(order: RollOrder, roll: Roll, pieces: number): RollNeed {
   const spare = countNeeded(pieces * order.spare, 1);
   const plan = cutStrips({
     roll,
@@ -107,8 +115,16 @@ function needFromRoll(order: ClothOrder, roll: Roll, pieces: number): RollNeed {
   return { pieces, spare, ...plan, buy, waste: bought === 0 ? 0 : 1 - cutOut / bought };
 }
 
+function withRest(order: ClothOrder, roll: Roll, need: RollNeed): RollNeed & LeftOver {
+  if (need.strips === 0) return { ...need, spareFree: 0, left: [] };
+  const bought = need.buy.amount * MILLIMETRES[need.buy.unit];
+  const length = bought * (1 - roll.prewash.length) - order.squaring;
+  const squares = need.pieces + need.spare;
+  return { ...need, ...leaveOver({ width: need.usableWidth, length }, { ...order, squares }) };
+}
+
 /** The blocks of one layer, shared among its prints. */
-function shareOut(order: ClothOrder, layer: number): readonly number[] {
+function shareOut(order: Pick<ClothOrder, 'blocks' | 'cloths'>, layer: number): readonly number[] {
   const cloths = order.cloths.filter((cloth) => cloth.layer === layer);
   return apportionBlocks(
     order.blocks,

@@ -2,21 +2,19 @@ import type { ClothNeed } from '../cloth/buy-cloth.ts';
 import type { Derivation } from '../contract.ts';
 import { fromMillimetres, MILLIMETRES, roundTo } from '../length.ts';
 import { SOURCES } from '../sources.ts';
+import { explainRest } from './explain-rest.ts';
 import type { Explained } from './explained.ts';
 
 /**
- * Derivations of the cloth: usable width, pieces in a strip, strips, length, what to buy and what
- * is wasted, for each row of `fabrics`.
+ * Derivations of the cloth: usable width, pieces in a strip, strips, length, what to buy, what that
+ * gives beyond the pieces and what is wasted, for each row of `fabrics`.
  */
 export function explainCloth(explained: Explained): readonly Derivation[] {
   return explained.plan.cloth.flatMap((need, index) => explainNeed(explained, need, index));
 }
 
-function explainNeed(
-  { input, spec, plan, figures }: Explained,
-  need: ClothNeed,
-  index: number,
-): readonly Derivation[] {
+function explainNeed(explained: Explained, need: ClothNeed, index: number): readonly Derivation[] {
+  const { input, spec, plan, figures } = explained;
   const row = figures.fabrics[index];
   const roll = spec.cloths[index]?.roll;
   if (row === undefined || roll === undefined) return [];
@@ -39,7 +37,6 @@ function explainNeed(
   const usable = inUnit(need.usableWidth);
   const step = inUnit(spec.step);
   const perBulk = MILLIMETRES[need.buy.unit] / MILLIMETRES[input.unit];
-  const bought = need.buy.amount * perBulk;
   return [
     say(
       'spare',
@@ -79,22 +76,6 @@ function explainNeed(
       { length: inUnit(need.length), step, perBulk },
       row.buy.amount,
     ),
-    ...(bought === 0
-      ? []
-      : [
-          say(
-            'waste',
-            '100 * (1 - pieces * cut ** 2 / (bought * width * (1 - along) * (1 - across)))',
-            {
-              pieces,
-              cut,
-              bought,
-              width,
-              along: roundTo(roll.prewash.length, 12),
-              across: roundTo(roll.prewash.width, 12),
-            },
-            row.waste,
-          ),
-        ]),
+    ...explainRest(explained, need, index),
   ];
 }

@@ -15,6 +15,7 @@ import { type QuiltWeight, weighQuilt } from '../sewing/weigh-quilt.ts';
 import { washedSize } from '../wash/size-washed.ts';
 import type { PlanSpec } from '../wish/plan-spec.ts';
 import type { SizeWish } from '../wish/resolve-target.ts';
+import type { OfferPurchase } from './buy-offers.ts';
 
 /** A whole plan in millimetres, grams, minutes and fractions. */
 export interface Plan {
@@ -34,6 +35,8 @@ export interface Plan {
   readonly options: readonly Candidate[];
   readonly chosen: Candidate;
   readonly cloth: readonly ClothNeed[];
+  /** What `buyOffers` adds, in the order of the cloth; nothing for a print without offers. */
+  readonly purchases?: readonly (OfferPurchase | undefined)[];
   readonly thread: ThreadPlan;
   readonly snips: SnipCount;
   readonly layers: number;

@@ -1,8 +1,6 @@
 import type { Candidate } from '../block/rank-options.ts';
 import type { Extent } from '../block/size-quilt.ts';
-import type { ClothNeed } from '../cloth/buy-cloth.ts';
 import type {
-  FabricNeed,
   MismatchAnswer,
   Pair,
   PlanAnswer,
@@ -19,6 +17,7 @@ import type { ThreadPlan } from '../sewing/plan-thread.ts';
 import type { Mismatch } from '../sewing/predict-mismatch.ts';
 import type { QuiltWeight } from '../sewing/weigh-quilt.ts';
 import { isSame, type Plan } from './reckon-plan.ts';
+import { writeNeed } from './write-need.ts';
 
 /** The figures of a plan in the caller's unit, without what stands round every answer. */
 export type PlanFigures = Pick<
@@ -68,7 +67,7 @@ export function writePlan(plan: Plan, unit: Unit, pace: { readonly snip: number 
     wish: { ...pair(plan.wish), at: plan.wish.at },
     fit: pair(plan.fit),
     options: plan.options.map((option) => writeOption(option, plan.chosen, unit)),
-    fabrics: plan.cloth.map((need) => writeNeed(need, unit)),
+    fabrics: plan.cloth.map((need, at) => writeNeed(need, plan.purchases?.[at], unit)),
     thread: writeThread(plan.thread, unit),
     fringe: {
       snipsPerSide: plan.snips.perSide,
@@ -114,25 +113,6 @@ function writeOption(option: Candidate, chosen: Candidate, unit: Unit): PlanOpti
     fabric: option.fabric,
     minutes: roundTo(option.minutes, 4),
     chosen: isSame(option, chosen),
-  };
-}
-
-function writeNeed(need: ClothNeed, unit: Unit): FabricNeed {
-  const length = fromMillimetres(need.length, unit);
-  return {
-    role: need.role,
-    fabric: need.fabric,
-    ...(need.print !== undefined && { print: need.print }),
-    pieces: need.pieces,
-    spare: need.spare,
-    usableWidth: fromMillimetres(need.usableWidth, unit),
-    perStrip: need.perStrip,
-    strips: need.strips,
-    length,
-    buy: need.buy,
-    // One size of square: no plan of whole strips is shorter, see cutStrips.
-    bound: length,
-    waste: roundTo(100 * need.waste, 4),
   };
 }
 

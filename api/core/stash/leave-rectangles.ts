@@ -1,11 +1,5 @@
+import { leaveRows, type Rectangle } from '../cloth/leave-rows.ts';
 import { countSquares, type Remnant } from './count-squares.ts';
-
-/** A rectangle of cloth, mm. */
-export interface Rectangle {
-  /** Across. */
-  readonly width: number;
-  readonly length: number;
-}
 
 /**
  * What is left of one piece in rectangles when squares are cut from one corner on, row by row: the end
@@ -46,8 +40,8 @@ function layBoth(
   order: { readonly cut: number; readonly squares: number; readonly usable: number },
 ) {
   const { usableWidth, usableLength } = countSquares(piece, order.cut);
-  const upright = layOut({ width: usableWidth, length: usableLength }, order);
-  const turned = layOut({ width: usableLength, length: usableWidth }, order).map(turn);
+  const upright = leaveRows({ width: usableWidth, length: usableLength }, order);
+  const turned = leaveRows({ width: usableLength, length: usableWidth }, order).map(turn);
   const kept = (rectangles: readonly Rectangle[]) =>
     rectangles.filter(({ width, length }) => Math.min(width, length) >= order.usable - 1e-6);
   return { across: kept(upright), along: kept(turned) };
@@ -55,22 +49,6 @@ function layBoth(
 
 function isBetter(one: readonly Rectangle[], other: readonly Rectangle[]): boolean {
   return largest(one) > largest(other) + 1e-6;
-}
-
-/** Rows across, one above the other from the start of the length. */
-function layOut(
-  { width, length }: Rectangle,
-  { cut, squares }: { readonly cut: number; readonly squares: number },
-): readonly Rectangle[] {
-  const { across } = countSquares({ width, length, selvage: 0, squaring: 0 }, cut);
-  const rows = Math.ceil(squares / across);
-  const last = squares - (rows - 1) * across;
-  const full = last === across ? rows : rows - 1;
-  return [
-    { width, length: length - rows * cut },
-    { width: width - across * cut, length: full * cut },
-    ...(full < rows ? [{ width: width - last * cut, length: cut }] : []),
-  ];
 }
 
 function turn({ width, length }: Rectangle): Rectangle {

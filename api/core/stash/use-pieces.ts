@@ -1,6 +1,7 @@
+import type { Rectangle } from '../cloth/leave-rows.ts';
 import type { Role } from '../contract.ts';
 import { countSquares } from './count-squares.ts';
-import { leaveRectangles, type Rectangle } from './leave-rectangles.ts';
+import { leaveRectangles } from './leave-rectangles.ts';
 import type { StashPiece, StashSpec } from './stash-spec.ts';
 
 /** What a plan takes of each print and role. */

@@ -14,6 +14,8 @@ export interface Defaults {
   readonly squaring: number;
   /** The step a shop sells by. */
   readonly step: number;
+  /** Shorter side of what is worth keeping: a strip for the binding. */
+  readonly usable: number;
   readonly drop: number;
   readonly stitchLength: number;
   readonly tail: number;
@@ -37,6 +39,7 @@ export const DEFAULTS: Readonly<Record<Unit, Defaults>> = {
     selvage: 0.5,
     squaring: 1,
     step: 4.5,
+    usable: 2.5,
     drop: 10,
     stitchLength: 0.1,
     tail: 3,
@@ -55,6 +58,7 @@ export const DEFAULTS: Readonly<Record<Unit, Defaults>> = {
     selvage: 1.25,
     squaring: 2.5,
     step: 10,
+    usable: 6,
     drop: 25,
     stitchLength: 0.25,
     tail: 7.5,

@@ -1,11 +1,13 @@
 import { countFitting } from '../block/count-whole.ts';
 import { faceOf } from '../block/size-block.ts';
+import { fitsAcross } from '../cloth/strips/fits-across.ts';
 import { type Roll, usableWidth } from '../cloth/usable-width.ts';
 import type { LayerInput, PlanInput } from '../contract.ts';
 import { MILLIMETRES, roundTo, toMillimetres } from '../length.ts';
 import type { Path } from '../outcome.ts';
 import { prewashRates } from '../wash/prewash-rates.ts';
 import { measuredLayers } from '../wash/shrink-plan.ts';
+import { largestOffered } from './largest-offered.ts';
 import { isSound, type Reading } from './reading.ts';
 
 /** A cut size that has to do: where it was given, and where to say so when the seam eats it. */
@@ -77,7 +79,8 @@ function checkSnips(reading: Reading, input: PlanInput): void {
 }
 
 /**
- * The cut sizes, in the unit of the request, that leave a face and fit every roll.
+ * The cut sizes, in the unit of the request, that leave a face, fit every roll, and fit something of
+ * what each layer is sold as.
  */
 export function usableCuts(input: PlanInput): readonly number[] {
   const prewashes = measuredLayers(input).map(prewashRates);
@@ -88,17 +91,25 @@ export function usableCuts(input: PlanInput): readonly number[] {
       ),
     ),
   );
-  return input.cuts.filter(
-    (cut) =>
-      hasFace(cut, input.block.seam) && countFitting(narrowest, toMillimetres(cut, input.unit)) > 0,
-  );
+  const largest = largestOffered(input);
+  return input.cuts.filter((cut) => {
+    const side = toMillimetres(cut, input.unit);
+    const isSold = countFitting(narrowest, side) > 0 && fitsAcross(side, largest);
+    return isSold && hasFace(cut, input.block.seam);
+  });
 }
 
 function distinct(values: readonly number[]): readonly number[] {
   return [...new Set(values)];
 }
 
-function hasFace(cut: number, seam: number): boolean {
+/**
+ * Whether an allowance at both sides leaves something of a block to see.
+ *
+ * @example
+ * hasFace(4, 2) // => false
+ */
+export function hasFace(cut: number, seam: number): boolean {
   return faceOf({ cut, seam }) > 1e-9;
 }
 

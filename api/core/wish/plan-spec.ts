@@ -1,6 +1,6 @@
 import type { Block } from '../block/size-block.ts';
 import type { Roll } from '../cloth/usable-width.ts';
-import type { FabricName, LayerInput, Pace, PlanInput, Role, Unit } from '../contract.ts';
+import type { FabricName, Pace, PlanInput, PlanLayerInput, Role, Unit } from '../contract.ts';
 import { toMillimetres } from '../length.ts';
 import type { Stitching } from '../sewing/plan-thread.ts';
 import type { Trueness } from '../sewing/predict-mismatch.ts';
@@ -33,13 +33,15 @@ export interface PlanSpec {
   /** Every size to consider. */
   readonly cuts: readonly number[];
   readonly edges: Omit<Block, 'cut'>;
-  readonly layers: readonly LayerInput[];
+  readonly layers: readonly PlanLayerInput[];
   readonly cloths: readonly ClothSpec[];
   readonly shrink: WashedShrink;
   /** Fraction of extra pieces. */
   readonly spare: number;
   readonly squaring: number;
   readonly step: number;
+  /** Shorter side of a rectangle of cloth worth keeping. */
+  readonly usable: number;
   readonly stitching: Stitching;
   readonly pace: Pace;
   readonly trueness: Trueness;
@@ -72,6 +74,7 @@ export function specifyPlan(input: PlanInput): PlanSpec {
     spare: input.spare / 100,
     squaring: mm(DEFAULTS[input.unit].squaring),
     step: mm(DEFAULTS[input.unit].step),
+    usable: mm(DEFAULTS[input.unit].usable),
     stitching: {
       length: mm(stitch.length),
       tail: mm(stitch.tail),
@@ -93,7 +96,7 @@ interface ClothFrame {
 }
 
 function specifyCloths(
-  layer: LayerInput,
+  layer: PlanLayerInput,
   { index, prewash, mm }: ClothFrame,
 ): readonly ClothSpec[] {
   const selvage = mm(layer.selvage);

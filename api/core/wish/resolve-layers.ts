@@ -1,10 +1,11 @@
-import type { Assumption, Layer, LayerInput, Role } from '../contract.ts';
+import type { Assumption, PlanLayer, PlanLayerInput, Role } from '../contract.ts';
 import { roundTo } from '../length.ts';
 import { SOURCES } from '../sources.ts';
 import { DEFAULT_LAYERS, DEFAULTS } from '../tables/defaults.ts';
 import { type Fabric, findFabric } from '../tables/fabrics.ts';
 import { isMeasured } from '../wash/shrink-quilt.ts';
 import { keep, type Reading, readLengthField, readPlain } from './reading.ts';
+import { resolveOffers } from './resolve-offers.ts';
 import { resolvePrints } from './resolve-prints.ts';
 
 const USUAL_FABRIC = {
@@ -19,8 +20,8 @@ const USUAL_FABRIC = {
  */
 export function resolveLayers(
   reading: Reading,
-  layers: readonly Layer[] | undefined,
-): readonly LayerInput[] {
+  layers: readonly PlanLayer[] | undefined,
+): readonly PlanLayerInput[] {
   const given = layers ?? DEFAULT_LAYERS;
   const own: Reading = { ...reading, kept: [], assumptions: [] };
   const resolved = given.map((layer, index) => resolveLayer(own, layer, index));
@@ -44,7 +45,7 @@ export function resolveLayers(
   return resolved;
 }
 
-function checkRoles(reading: Reading, layers: readonly Layer[]): void {
+function checkRoles(reading: Reading, layers: readonly PlanLayer[]): void {
   const count = (role: Role) => layers.filter((layer) => layer.role === role).length;
   if (count('top') === 1 && count('backing') === 1) return;
   const received = layers.map((layer) => layer.role).join(', ');
@@ -52,7 +53,7 @@ function checkRoles(reading: Reading, layers: readonly Layer[]): void {
   reading.faults.push({ code: 'layers-unfit', path: ['layers'], expected, received });
 }
 
-function resolveLayer(reading: Reading, layer: Layer, index: number): LayerInput {
+function resolveLayer(reading: Reading, layer: PlanLayer, index: number): PlanLayerInput {
   const at = (...rest: (string | number)[]) => ['layers', index, ...rest];
   const fabric = readPlain(reading, {
     path: at('fabric'),
@@ -92,7 +93,7 @@ function resolveLayer(reading: Reading, layer: Layer, index: number): LayerInput
     fallback: false,
     why: `The ${layer.role} is sewn as it comes from the shop`,
   });
-  return {
+  const read = {
     role: layer.role,
     fabric,
     prints,
@@ -103,6 +104,9 @@ function resolveLayer(reading: Reading, layer: Layer, index: number): LayerInput
     gsm: number('gsm'),
     thickness: number('thickness'),
   };
+  if (layer.offers === undefined) return read;
+  const asked = { offers: layer.offers, step: defaults.step, why: 'Shops sell by this step' };
+  return { ...read, offers: resolveOffers(reading, asked, at('offers')) };
 }
 
 /**
@@ -112,9 +116,9 @@ function resolveLayer(reading: Reading, layer: Layer, index: number): LayerInput
  */
 function resolveShrink(
   reading: Reading,
-  layer: Layer,
+  layer: PlanLayer,
   place: { readonly index: number; readonly fabric: Fabric },
-): Pick<LayerInput, 'shrink' | 'shrinkWashes'> {
+): Pick<PlanLayerInput, 'shrink' | 'shrinkWashes'> {
   const { index, fabric } = place;
   const { length = fabric.length.usual, width = fabric.width.usual } = layer.shrink ?? {};
   const shrink = { length: roundTo(length, 9), width: roundTo(width, 9) };

@@ -7,14 +7,19 @@ import { keep, type Reading, readLengthField } from './reading.ts';
  * Understands what a cloth is sold as. Faults beside those of lengths: `repeated-id`; `missing` for a
  * price where other offers have one, since a cheapest purchase must know them all.
  *
- * @param asked the offers, and the step of a roll that names none, in the unit of the request
+ * @param asked the offers, and the step of a roll that names none, in the unit of the request; with
+ * `why` that step is told as an assumption of each such roll
  */
 export function resolveOffers(
   reading: Reading,
-  asked: { readonly offers: readonly ClothOffer[]; readonly step: number },
+  asked: {
+    readonly offers: readonly ClothOffer[];
+    readonly step: number;
+    readonly why?: string;
+  },
   path: Path,
 ): readonly ClothOfferInput[] {
-  const { offers, step } = asked;
+  const { offers, ...usual } = asked;
   checkIds(reading, offers, path);
   const isPriced = offers.some((offer) => offer.price !== undefined);
   return offers.map((offer, index) => {
@@ -27,7 +32,7 @@ export function resolveOffers(
     keep(reading, [...place, 'id'], offer.id);
     const resolved =
       offer.kind === 'roll'
-        ? resolveRoll(reading, { offer, step }, place)
+        ? resolveRoll(reading, { offer, ...usual }, place)
         : resolveSheet(reading, offer, place);
     if (offer.price === undefined) return resolved;
     keep(reading, [...place, 'price'], offer.price);
@@ -39,7 +44,11 @@ type Offer<Kind> = Extract<ClothOffer, { kind: Kind }>;
 
 function resolveRoll(
   reading: Reading,
-  { offer, step: fallback }: { readonly offer: Offer<'roll'>; readonly step: number },
+  {
+    offer,
+    step: fallback,
+    ...told
+  }: { readonly offer: Offer<'roll'>; readonly step: number; readonly why?: string },
   path: Path,
 ): ClothOfferInput {
   const step = readLengthField(reading, {
@@ -47,6 +56,7 @@ function resolveRoll(
     given: offer.step,
     limit: 'rollStep',
     fallback,
+    ...told,
   });
   const least = readLengthField(reading, {
     path: [...path, 'least'],

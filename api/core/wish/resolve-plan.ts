@@ -4,6 +4,7 @@ import { SOURCES } from '../sources.ts';
 import { SPARE, WASHES } from '../tables/defaults.ts';
 import { checkBlock } from './check-block.ts';
 import { checkGrid } from './check-grid.ts';
+import { checkOffers } from './check-offers.ts';
 import { type Reading, type Resolved, readPlain, startReading, writeQuery } from './reading.ts';
 import { resolveBlock, resolveCuts } from './resolve-block.ts';
 import { resolveLayers } from './resolve-layers.ts';
@@ -48,6 +49,7 @@ export function resolvePlan(request: PlanRequest): Outcome<Resolved<PlanInput>> 
     }),
   };
   checkBlock(reading, input, places);
+  checkOffers(reading, input, places);
   checkGrid(reading, input);
   if (reading.faults.length > 0) return fail(reading.faults);
   return succeed({

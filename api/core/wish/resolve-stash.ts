@@ -147,7 +147,7 @@ function resolveManner(
       path: ['usable'],
       given: request.usable,
       limit: 'usable',
-      fallback: reading.unit === 'in' ? 2.5 : 6,
+      fallback: DEFAULTS[reading.unit].usable,
       why: 'What is left and narrower than a binding strip is not worth keeping',
     }),
   };

@@ -4,8 +4,9 @@ import { fitPieces } from '../cloth/strips/fit-pieces.ts';
 import { type CutStrip, heightOf } from '../cloth/strips/trim-plan.ts';
 import type { RollAnswer, StripGroup, Unit } from '../contract.ts';
 import { fromMillimetres, roundTo } from '../length.ts';
-import { type Bought, listBought, writeArea } from './list-bought.ts';
+import { listBought } from './list-bought.ts';
 import { type FabricInput, type FabricOrder, listOffers, readFabric } from './read-fabric.ts';
+import { writeCost } from './write-cost.ts';
 
 /**
  * What to buy of one fabric, and how to cut it.
@@ -74,20 +75,6 @@ function writeStrip(
     })),
     left: fromMillimetres(Math.max(0, width - used), unit),
   };
-}
-
-function writeCost(
-  { bound, optimal }: CoverPlan,
-  { costs }: FabricOrder,
-  { bought, unit }: { readonly bought: Bought; readonly unit: Unit },
-): NonNullable<RollAnswer['cost']> {
-  if (costs === 'price') {
-    const total = bought.lines.reduce((sum, line) => sum + (line.price ?? 0), 0);
-    return { of: 'price', total, bound: optimal ? total : Math.min(total, Math.floor(bound)) };
-  }
-  const total = roundTo(writeArea(bought.area, unit), 4);
-  const low = Math.floor(writeArea(bound * 100, unit) * 1e4) / 1e4;
-  return { of: 'area', total, bound: optimal ? total : Math.min(total, low) };
 }
 
 /** Whether the cloth there is gives all, and else what it gives. */

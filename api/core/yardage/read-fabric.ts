@@ -36,25 +36,9 @@ export function readFabric(fabric: FabricInput, unit: Unit): FabricOrder {
   const prewash = { length: fabric.prewash.length / 100, width: fabric.prewash.width / 100 };
   const roll = { width: mm(fabric.width), selvage: mm(fabric.selvage), prewash };
   const squaring = mm(fabric.squaring);
-  const offers = listOffers(fabric);
-  const places = (kind: ClothOfferInput['kind']) =>
-    offers.flatMap((offer, at) => (offer.kind === kind ? [at] : []));
-  const rolls = offers.flatMap((offer): RollOffer[] =>
-    offer.kind === 'roll' ? [readRoll(offer, { unit, roll, squaring })] : [],
-  );
-  const sheets = offers.flatMap((offer): SheetOffer[] =>
-    offer.kind === 'pieces' ? [readSheet(offer, unit, prewash)] : [],
-  );
   return {
-    roll,
-    squaring,
+    ...readOffers(listOffers(fabric), { roll, squaring, unit }),
     ...(fabric.lengthLeft !== undefined && { lengthLeft: mm(fabric.lengthLeft) }),
-    usable: usableWidth(roll),
-    rolls,
-    sheets,
-    rollPlaces: places('roll'),
-    sheetPlaces: places('pieces'),
-    costs: offers.some((offer) => offer.price !== undefined) ? 'price' : 'area',
     kinds: fabric.pieces.map((piece) => ({
       across: mm(piece.width),
       along: mm(piece.length),
@@ -64,12 +48,43 @@ export function readFabric(fabric: FabricInput, unit: Unit): FabricOrder {
   };
 }
 
+/** The roll that a cloth comes off, in millimetres, and the unit that its offers are told in. */
+export interface OfferedRoll {
+  readonly roll: Roll;
+  readonly squaring: number;
+  readonly unit: Unit;
+}
+
+/**
+ * Turns what a cloth is sold as into what can be bought, as `readFabric` does.
+ */
+export function readOffers(
+  offers: readonly ClothOfferInput[],
+  { roll, squaring, unit }: OfferedRoll,
+): Omit<FabricOrder, 'kinds' | 'lengthLeft'> {
+  const places = (kind: ClothOfferInput['kind']) =>
+    offers.flatMap((offer, at) => (offer.kind === kind ? [at] : []));
+  const rolls = offers.flatMap((offer): RollOffer[] =>
+    offer.kind === 'roll' ? [readRoll(offer, { unit, roll, squaring })] : [],
+  );
+  const sheets = offers.flatMap((offer): SheetOffer[] =>
+    offer.kind === 'pieces' ? [readSheet(offer, unit, roll.prewash)] : [],
+  );
+  return {
+    roll,
+    squaring,
+    usable: usableWidth(roll),
+    rolls,
+    sheets,
+    rollPlaces: places('roll'),
+    sheetPlaces: places('pieces'),
+    costs: offers.some((offer) => offer.price !== undefined) ? 'price' : 'area',
+  };
+}
+
 type Offer<Kind> = Extract<ClothOfferInput, { kind: Kind }>;
 
-function readRoll(
-  offer: Offer<'roll'>,
-  { unit, roll, squaring }: { readonly unit: Unit; readonly roll: Roll; readonly squaring: number },
-): RollOffer {
+function readRoll(offer: Offer<'roll'>, { unit, roll, squaring }: OfferedRoll): RollOffer {
   const step = toMillimetres(offer.step, unit);
   const least = toMillimetres(offer.least, unit);
   const sold = unit === 'in' ? MILLIMETRES.yd : MILLIMETRES.m;

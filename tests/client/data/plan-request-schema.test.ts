@@ -28,6 +28,14 @@ describe('planRequestSchema', () => {
     ]);
   });
 
+  test('planRequestSchema takes one to eight offers of a layer', () => {
+    const sold = (count: number) => {
+      const offers = Array.from({ length: count }, (_, at) => ({ kind: 'roll', id: `${at}` }));
+      return is({ layers: [{ role: 'top', offers }, { role: 'backing' }] });
+    };
+    expect([0, 1, 8, 9].map(sold)).toEqual([false, true, true, false]);
+  });
+
   test('planRequestSchema leaves out what is left out', () => {
     const { output } = v.safeParse(planRequestSchema, { target: { size: 'lap' } });
     expect(output).toEqual({ target: { size: 'lap' } });

@@ -24,6 +24,7 @@ function orderOf(blocks: number, weights: readonly number[], change: Partial<Clo
     spare: 0.05,
     squaring: 25.4,
     step: 114.3,
+    usable: 63.5,
     unit: 'in' as const,
     ...change,
   });
@@ -116,7 +117,43 @@ describe('buyCloth', () => {
   test('buyCloth of a print without blocks buys nothing and wastes nothing', () => {
     const [none] = buyCloth(orderOf(10, [0, 1]));
     expect(none).toMatchObject({ pieces: 0, spare: 0, strips: 0, length: 0, waste: 0 });
+    expect(none).toMatchObject({ spareFree: 0, left: [] });
     expect(none?.buy).toEqual({ amount: 0, unit: 'yd', text: '0 yd' });
+  });
+
+  test('buyCloth tells what the purchase gives beyond: so many pieces fit it, one more would not', () => {
+    const lengthOf = (cloth: ClothOrder['cloths'][number] | undefined, pieces: number) => {
+      const { squaring } = orderOf(1, [1]);
+      const own = cloth?.roll ?? roll;
+      return cutStrips({ roll: own, across: 215.9, along: 215.9, pieces, squaring }).length;
+    };
+    const washed = { ...roll, prewash: { length: 0.05, width: 0.03 } };
+    fc.assert(
+      fc.property(order, fc.boolean(), (plain, isWashed) => {
+        const cloths = plain.cloths.map((cloth) => (isWashed ? { ...cloth, roll: washed } : cloth));
+        const needs = buyCloth({ ...plain, cloths });
+        for (const [at, need] of needs.entries()) {
+          if (need.strips === 0) continue;
+          const bought = need.buy.amount * 914.4 + 1e-4;
+          const most = need.pieces + need.spare + need.spareFree;
+          expect(lengthOf(cloths[at], most)).toBeLessThanOrEqual(bought);
+          expect(lengthOf(cloths[at], most + 1)).toBeGreaterThan(bought);
+        }
+      }),
+    );
+  });
+
+  test('buyCloth leaves, with the pieces cut, all of the length bought but squaring-up and narrow rests', () => {
+    fc.assert(
+      fc.property(order, (one) => {
+        for (const need of buyCloth({ ...one, usable: 0.01 })) {
+          const cut = (need.pieces + need.spare) * 215.9 ** 2;
+          const left = need.left.reduce((sum, { width, length }) => sum + width * length, 0);
+          const length = need.strips === 0 ? 0 : need.buy.amount * 914.4 - 25.4;
+          expect(cut + left).toBeCloseTo(length * need.usableWidth, -2);
+        }
+      }),
+    );
   });
 });
 

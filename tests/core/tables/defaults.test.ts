@@ -24,6 +24,7 @@ const LIMIT_OF: Record<Exclude<keyof Defaults, 'cuts'>, LengthLimit> = {
   selvage: 'selvage',
   squaring: 'squaring',
   step: 'rollStep',
+  usable: 'usable',
   drop: 'drop',
   stitchLength: 'stitchLength',
   tail: 'tail',

@@ -115,4 +115,12 @@ describe('usableCuts', () => {
     if (!read.ok) throw new Error(JSON.stringify(read.faults));
     expect(usableCuts(read.value.input)).toEqual([7.5, 8, 8.5, 9]);
   });
+
+  test('usableCuts fits something of what each layer is sold as', () => {
+    const offers = [{ kind: 'pieces', id: 'squares', width: 8, length: 8, count: 20 }] as const;
+    const layers = [{ role: 'top', offers }, { role: 'backing' }] as const;
+    const read = resolvePlan({ target, layers });
+    if (!read.ok) throw new Error(JSON.stringify(read.faults));
+    expect(usableCuts(read.value.input)).toEqual([6, 6.5, 7, 7.5, 8]);
+  });
 });

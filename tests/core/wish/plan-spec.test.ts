@@ -15,7 +15,13 @@ describe('specifyPlan', () => {
   test('specifyPlan turns inches into millimetres and percent into fractions', () => {
     const spec = specOf({ target: { width: 40, height: 50 }, block: { cut: 8.5 }, spare: 10 });
     expect(spec.wish).toEqual({ width: 1016, height: 1270, at: 'washed' });
-    expect(spec).toMatchObject({ cut: 215.9, spare: 0.1, squaring: 25.4, step: 114.3 });
+    expect(spec).toMatchObject({
+      cut: 215.9,
+      spare: 0.1,
+      squaring: 25.4,
+      step: 114.3,
+      usable: 63.5,
+    });
     expect(spec.edges).toEqual({ seam: 25.4, snipDepth: 12.7, snipPitch: 6.35 });
     expect(spec).not.toHaveProperty('grid');
   });

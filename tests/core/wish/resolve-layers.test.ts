@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import type { Layer, Unit } from '#core/contract.ts';
+import type { Layer, PlanLayer, Unit } from '#core/contract.ts';
 import { findFabric } from '#core/tables/fabrics.ts';
 import { startReading, writeQuery } from '#core/wish/reading.ts';
 import { resolveLayers } from '#core/wish/resolve-layers.ts';
 import { deepFreeze } from '../../support/deep-freeze.ts';
 
-function read(layers: readonly Layer[] | undefined, unit: Unit = 'in') {
+function read(layers: readonly PlanLayer[] | undefined, unit: Unit = 'in') {
   const reading = startReading(unit);
   const resolved = resolveLayers(reading, deepFreeze(layers));
   return { resolved, ...reading, query: decodeURIComponent(writeQuery(reading.kept)) };
@@ -85,6 +85,39 @@ describe('resolveLayers', () => {
       { role: 'backing' },
     ]).resolved;
     expect(top).toMatchObject({ gsm: 340, thickness: 1.1 });
+  });
+
+  test('resolveLayers reads what a layer is sold as, and tells the step that a roll does not name', () => {
+    const offers = [
+      { kind: 'roll', id: 'bolt', price: 1200 },
+      { kind: 'pieces', id: 'quarter', width: '21', length: 18, count: 1, price: 350 },
+    ] as const;
+    const own = read([{ role: 'top', offers }, { role: 'backing' }]);
+    expect(own.resolved[0]?.offers).toEqual([
+      { kind: 'roll', id: 'bolt', step: 4.5, least: 4.5, price: 1200 },
+      { kind: 'pieces', id: 'quarter', width: 21, length: 18, count: 1, price: 350 },
+    ]);
+    expect(own.resolved[1]).not.toHaveProperty('offers');
+    expect(own.query).toBe(
+      'layers.0.role=top&layers.0.offers.0.kind=roll&layers.0.offers.0.id=bolt&layers.0.offers.0.price=1200&layers.0.offers.1.kind=pieces&layers.0.offers.1.id=quarter&layers.0.offers.1.width=21&layers.0.offers.1.length=18&layers.0.offers.1.count=1&layers.0.offers.1.price=350&layers.1.role=backing',
+    );
+    expect(own.assumptions).toContainEqual(
+      expect.objectContaining({ path: 'layers.0.offers.0.step', value: 4.5 }),
+    );
+    expect(read(own.resolved)).toEqual(own);
+  });
+
+  test('resolveLayers points at what is wrong with an offer, in its layer', () => {
+    const offers = [
+      { kind: 'roll', id: 'a', price: 1 },
+      { kind: 'pieces', id: 'a', width: 'x', length: 18, count: 1 },
+    ] as const;
+    const { faults } = read([{ role: 'top' }, { role: 'backing', offers }]);
+    expect(faults.map(({ code, path }) => [code, path.join('.')])).toEqual([
+      ['repeated-id', 'layers.1.offers.1.id'],
+      ['missing', 'layers.1.offers.1.price'],
+      ['not-a-length', 'layers.1.offers.1.width'],
+    ]);
   });
 
   test('resolveLayers finds every wrong length of every layer at once', () => {

@@ -37,6 +37,14 @@ describe('resolveOffers', () => {
     });
   });
 
+  test('resolveOffers tells the step of a roll that names none where a reason is given', () => {
+    const reading = startReading(undefined);
+    const offers = [ROLL, { ...ROLL, id: 'own', step: 9 }];
+    resolveOffers(reading, { offers, step: 4.5, why: 'Sold so' }, ['offers']);
+    const told = reading.assumptions.filter(({ path }) => path.startsWith('offers'));
+    expect(told).toMatchObject([{ path: 'offers.0.step', value: 4.5, why: 'Sold so' }]);
+  });
+
   test('resolveOffers wants a price of all or of none', () => {
     expect(read({ ...ROLL, price: 0 }, SQUARES).faults).toEqual([['missing', 'offers.1.price']]);
     expect(read(ROLL, SQUARES).faults).toEqual([]);

@@ -33,6 +33,13 @@ describe('planSchema', () => {
   ])('refuses the target %j', (wish) => {
     expect(takes({ target: wish })).toBe(false);
   });
+  test('takes what a layer is sold as, and refuses an offer of no kind', () => {
+    const sold = (...offers: readonly object[]) =>
+      takes({ target: { size: 'throw' }, layers: [{ role: 'top', offers }, { role: 'backing' }] });
+    const pieces = { kind: 'pieces', id: 'quarter', width: 21, length: 18, count: 1, price: 300 };
+    expect(sold({ kind: 'roll', id: 'bolt', price: 1200 }, pieces)).toBe(true);
+    expect([sold(), sold({ id: 'bolt' })]).toEqual([false, false]);
+  });
   test('knows every size of the table', () => {
     for (const { name } of SIZES) expect(takes({ target: { size: name } })).toBe(true);
   });

@@ -3,8 +3,9 @@ import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { type BuildOptions, build, type Metafile, type PluginBuild, transform } from 'esbuild';
+import { type BuildOptions, build, type Metafile } from 'esbuild';
 import { TOKENS } from './look/tokens.ts';
+import { ELEMENT } from './make-lighter.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -32,20 +33,12 @@ const targets: readonly BuildOptions[] = [
   {
     entryPoints: ['client/embed.ts'],
     outfile: 'assets/embed.js',
-    plugins: [{ name: 'collapse-templates', setup: collapseTemplates }],
-    platform: 'browser',
-    format: 'iife',
-    target: 'es2022',
-    legalComments: 'external',
+    ...ELEMENT,
   },
   {
     entryPoints: ['client/embed-wash.ts'],
     outfile: 'assets/embed-wash.js',
-    plugins: [{ name: 'collapse-templates', setup: collapseTemplates }],
-    platform: 'browser',
-    format: 'iife',
-    target: 'es2022',
-    legalComments: 'external',
+    ...ELEMENT,
   },
   {
     entryPoints: ['client/data/wash-on-device.ts'],
@@ -66,11 +59,7 @@ const targets: readonly BuildOptions[] = [
   {
     entryPoints: ['client/embed-stash.ts'],
     outfile: 'assets/embed-stash.js',
-    plugins: [{ name: 'collapse-templates', setup: collapseTemplates }],
-    platform: 'browser',
-    format: 'iife',
-    target: 'es2022',
-    legalComments: 'external',
+    ...ELEMENT,
   },
   {
     entryPoints: ['client/data/stash-on-device.ts'],
@@ -83,11 +72,7 @@ const targets: readonly BuildOptions[] = [
   {
     entryPoints: ['client/embed-kits.ts'],
     outfile: 'assets/embed-kits.js',
-    plugins: [{ name: 'collapse-templates', setup: collapseTemplates }],
-    platform: 'browser',
-    format: 'iife',
-    target: 'es2022',
-    legalComments: 'external',
+    ...ELEMENT,
   },
   {
     entryPoints: ['client/data/kits-on-device.ts'],
@@ -147,22 +132,6 @@ export function findExcess(
     return [
       `${name} is ${gzip} bytes after gzip, ${gzip - limit} more than its budget of ${limit}.`,
     ];
-  });
-}
-
-/**
- * Takes the indentation out of our templates and style sheets, which the bundler leaves as it finds it. Once the code
- * around them is minified a line end stands nowhere but in a template, where a space does as well, and in a style sheet
- * nothing at all.
- */
-function collapseTemplates(bundler: PluginBuild): void {
-  bundler.onLoad({ filter: /[\\/]client[\\/].*\.ts$/ }, async ({ path }) => {
-    const source = await readFile(path, 'utf8');
-    const options = { loader: 'ts', minifyWhitespace: true, charset: 'utf8' } as const;
-    const { code } = await transform(source, { ...options, target: 'es2022' });
-    const isStyle = /[\\/]look[\\/]|-styles\.ts$/.test(path);
-    const contents = code.trim().replace(/\s*\n\s*/g, isStyle ? '' : ' ');
-    return { contents, loader: 'js' };
   });
 }
 

@@ -16,7 +16,7 @@ export interface SwitchFacts {
 }
 
 /** Places of a request that hold a length; those of `shrink` are percentages. */
-const LENGTHS =
+export const LENGTHS =
   /(?<!shrink\.)(width|height|length|drop|cut|seam|snip\w+|selvage|tail|link|bobbin|ease|before|after|ac|bd|fit|squaring|usable|cuts\.\d+)$/i;
 
 /**

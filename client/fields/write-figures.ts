@@ -18,7 +18,10 @@ export function writeMeasure(
   unit: EighthUnit | TenthUnit,
   ...values: readonly number[]
 ): string {
-  const { format } = new Intl.NumberFormat(language, { maximumFractionDigits: 1 });
+  const { format } = new Intl.NumberFormat(language, {
+    maximumFractionDigits: 1,
+    signDisplay: 'negative',
+  });
   const write = unit === 'in' || unit === 'yd' ? setEighths : format;
   return `${values.map((value) => write(value)).join(' × ')}\u00a0${unit}`;
 }
@@ -35,6 +38,20 @@ function setEighths(value: number): string {
  */
 export function writeHours(minutes: number): string {
   return `${setEighths(Math.max(1, Math.round(minutes / 30)) / 2)}\u00a0h`;
+}
+
+/**
+ * The bound of a length as a maker reads it: to the eighth of an inch that is still within it. All else stays as it is.
+ *
+ * @example
+ * writeBound('196.85 in', Math.floor) // => '196¾ in'
+ * writeBound('0.0394 in', Math.ceil) // => '⅛ in'
+ * writeBound('500 cm', Math.floor) // => '500 cm'
+ */
+export function writeBound(bound: string, round: (value: number) => number): string {
+  const [, inches] = /^([\d.]+) in$/.exec(bound) ?? [];
+  const eighths = round(Number(inches) * 8);
+  return eighths > 0 ? `${setEighths(eighths / 8)} in` : bound;
 }
 
 /**

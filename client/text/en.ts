@@ -9,20 +9,20 @@ const where = ({ path }: Fault) => `“${path.join('.')}”`;
 const given = ({ received = '' }: Fault) => `“${received}”`;
 const wanted = ({ expected = '' }: Fault) => expected;
 
-const broken = () => 'The planner could not read that. Reload the page and try again.';
+const broken = () => 'The planner could not read that. Try again.';
 
 const faults: Sentences = {
   'malformed-json': broken,
   'malformed-query': broken,
   'wrong-content-type': broken,
-  'body-too-large': () => 'That is too much for one plan. Leave some out.',
+  'body-too-large': broken,
   'too-deep': broken,
   'not-found': broken,
   'wrong-method': broken,
   internal: () => 'The planner broke. Try again in a minute.',
   'unknown-key': (fault) => `${where(fault)} is not part of a plan, so it was left out.`,
   'repeated-key': (fault) => `${where(fault)} is given twice. Give it once.`,
-  missing: (fault) => `${where(fault)} is missing. Give it, or start from the fields.`,
+  missing: (fault) => `${where(fault)} is missing. Give it too.`,
   'wrong-type': (fault) => `${given(fault)} is not what belongs here. Try a number.`,
   'not-one-of': (fault) => `${given(fault)} is not on the list. Choose one that is.`,
   empty: () => 'Type a number, such as 8½.',
@@ -45,16 +45,14 @@ const faults: Sentences = {
     `This bolt gives ${fault.received} and a block needs ${wanted(fault)}. Cut smaller, or find wider cloth.`,
   'layers-unfit': () => 'Give one top, one backing and at most two layers between.',
   'repeated-id': (fault) => `Two prints are called ${given(fault)}. Rename one.`,
-  'counts-do-not-sum': () => 'The blocks of the prints and of the quilt differ. Make them equal.',
-  'quilt-too-large': () => 'That is too much quilt to plan. Cut larger blocks, or make it smaller.',
-  'after-unlikely': () => 'The swatch cannot have changed so much. Measure it again.',
+  'counts-do-not-sum': () => 'The prints and the quilt differ in blocks. Make them equal.',
+  'quilt-too-large': () => 'That is too much quilt. Cut larger blocks, or make it smaller.',
+  'after-unlikely': () => 'A swatch cannot change so much. Measure it again.',
   'wish-unclear': () => 'There is no size in that. Say “40 by 50 inches”, or a name such as queen.',
-  'mixed-currencies': ({ received = 'Some of it', expected = 'another currency' }) =>
-    `${received} stands beside ${expected}. Give all money in one currency.`,
-  'price-unclear': ({ received = 'More than one' }) =>
-    `${received} cannot all hold. Give a margin, a markup or a price.`,
-  'percents-do-not-sum': ({ received = 'not 100' }) =>
-    `These percents add up to ${received}. Make them 100 together.`,
+  // What only kits ask for is said where they are.
+  'mixed-currencies': broken,
+  'price-unclear': broken,
+  'percents-do-not-sum': broken,
 };
 
 /** `california-king` as `California king`: the names on the wire are English, a hyphen for a space. */
@@ -71,14 +69,13 @@ export const en = {
   language: 'en',
   faults,
   machines,
-  fabric: (name: FabricName): string => say(name),
-  role: (name: Role): string => say(name),
-  section: (name: string): string => say(name),
-  size: (name: SizeName): string => say(name),
+  fabric: say as (name: FabricName) => string,
+  role: say as (name: Role) => string,
+  section: say,
+  size: say as (name: SizeName) => string,
   kinds: { own: 'My own size', bed: 'My own mattress', grid: 'So many blocks' },
   severities: { danger: 'Danger', care: 'Take care', note: 'Good to know' },
   states: { sewn: 'Sewn', washed: 'Washed' },
-  ats: { washed: 'After washing', sewn: 'As sewn' },
   side: (name: string, state: string) => `${name}, ${state.toLowerCase()}`,
   entries: {
     width: 'Width',
@@ -124,7 +121,6 @@ export const en = {
     prewashed: (role: string) => `${role} is washed before cutting`,
     turned: 'Turn every other block, so it shrinks alike both ways',
   },
-  grid: (across: number, down: number) => `${across} × ${down} blocks`,
   plan: 'Your plan',
   drawing: (across: number, down: number, size: string) =>
     `The quilt to scale: ${across} blocks across, ${down} down, ${size}.`,
@@ -138,7 +134,7 @@ export const en = {
     title: 'Buy and cut',
     columns: ['Cloth', 'Buy', 'Strips', 'Squares'],
     each: (squares: number) => `of ${squares}`,
-    idle: (prints: number) => `No block is left for ${prints} of the prints. Take fewer prints, or cut smaller blocks.`,
+    idle: (prints: number) => `No block is left for ${prints} of the prints. Take fewer.`,
     how: (cut: string) => `Cut strips ${cut} tall across the bolt, then squares. Spares included.`,
     thread: 'Thread',
     threadText: (amount: string, bobbins: number, saved: string) =>
@@ -146,8 +142,6 @@ export const en = {
   },
   facts: {
     title: 'What to expect',
-    sewn: 'Sewn',
-    sewnText: (size: string, seam: string) => `${size} before washing, with seams of ${seam}.`,
     work: 'Work',
     workText: (hours: string, snips: string) =>
       `About ${hours} at the table${snips && `, ${snips} of it snipping`}.`,

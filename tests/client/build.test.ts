@@ -13,7 +13,7 @@ describe('buildSite', () => {
     await buildSite(out);
     await writeFile(join(out, 'assets', 'left-over.js'), '');
     bundles = await buildSite(out);
-  });
+  }, 60_000);
   afterAll(() => rm(out, { recursive: true, force: true }));
 
   test('buildSite(out) writes the worker and tells its true size after gzip', async () => {

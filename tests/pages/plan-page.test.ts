@@ -19,6 +19,13 @@ async function settle(page: Page): Promise<void> {
   await page.locator('ragbloom-plan .busy').waitFor({ state: 'detached' });
 }
 
+/** Opens all that is folded. */
+async function unfold(page: Page): Promise<void> {
+  await page.locator('details').evaluateAll((folds) => {
+    for (const fold of folds) fold.setAttribute('open', '');
+  });
+}
+
 /** Opens the page where the service cannot be reached. */
 async function openAlone(view?: View): Promise<Page> {
   const page = await open('/health', { ...view, expected: REFUSED });
@@ -48,8 +55,9 @@ describe('what axe finds wrong on the page /', () => {
     ['with every figure explained', '/?target.size=lap&explain=true', PHONE],
   ])('is nothing %s', async (_case, path, view) => {
     const page = await openPlan(path, view);
-    for (const summary of await page.locator('summary').all()) await summary.click();
+    await unfold(page);
     await settle(page);
+    await unfold(page);
     expect(await findViolations(page)).toEqual([]);
   });
 
@@ -79,7 +87,7 @@ describe('the page /', () => {
 
   test('fits a window of 320 pixels, whatever is open', async () => {
     const page = await openPlan('/?target.size=california-king', { width: 320, height: 600 });
-    for (const summary of await page.locator('summary').all()) await summary.click();
+    await unfold(page);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
   });
 
@@ -194,6 +202,80 @@ describe('the page /', () => {
     expect(await page.locator('[role=alert]').textContent()).toMatch(/your device worked this out/);
   });
 
+  test('plans on when the network is lost after it was loaded', async () => {
+    const page = await openPlan('/?target.width=40&target.height=50', {
+      expected: /ERR_INTERNET_DISCONNECTED/,
+    });
+    await page.waitForFunction(() =>
+      performance.getEntriesByType('resource').some(({ name }) => name.endsWith('/on-device.js')),
+    );
+    const before = await figures(page);
+    await page.context().setOffline(true);
+    await page.locator('#target-width').fill('60');
+    await expect.poll(() => figures(page)).not.toBe(before);
+    expect(await page.locator('[role=alert]').textContent()).toMatch(/your device worked this out/);
+  });
+
+  test('keeps the field that one mends a fault in', async () => {
+    const page = await openPlan('/?target.width=40&target.height=50&block.cut=8', {
+      expected: REFUSED,
+    });
+    await page.locator('.blocks summary').click();
+    const seam = page.locator('#block-seam');
+    await seam.fill('5');
+    await page.locator('#block-seam-fault').waitFor();
+    await seam.fill('1');
+    await settle(page);
+    await page.locator('#block-seam-fault').waitFor({ state: 'detached' });
+    expect(await seam.isVisible()).toBe(true);
+    expect(await seam.evaluate((field) => field.matches(':focus'))).toBe(true);
+  });
+
+  test('strikes through work that is done, and no setting', async () => {
+    const page = await openPlan('/');
+    await page.locator('.cloth summary').click();
+    await page.locator('.work label').first().click();
+    const line = (selector: string) =>
+      page
+        .locator(selector)
+        .first()
+        .evaluate((label) => getComputedStyle(label).textDecorationLine);
+    expect(await line('.cloth .check:has(:checked) span')).toBe('none');
+    expect(await line('.work .check:has(:checked) span')).toBe('line-through');
+  });
+
+  test('keeps the chips of eighths under their field and off the others', async () => {
+    const page = await openPlan('/?target.width=40&target.height=50', PHONE);
+    const field = page.locator('#target-width');
+    await field.focus();
+    const chips = page.locator('.fractions').first();
+    await chips.evaluate((element) => {
+      (element as HTMLElement).style.display = 'grid';
+    });
+    const box = await chips.boundingBox();
+    const own = await field.boundingBox();
+    expect(box?.y).toBeGreaterThanOrEqual((own?.y ?? 0) + (own?.height ?? 0));
+    for (const other of await page.locator('input[type=text]:not(#target-width), select').all()) {
+      const their = await other.boundingBox();
+      if (box === null || their === null) continue;
+      const isApart =
+        their.x >= box.x + box.width ||
+        box.x >= their.x + their.width ||
+        their.y >= box.y + box.height ||
+        box.y >= their.y + their.height;
+      expect(isApart).toBe(true);
+    }
+  });
+
+  test('is not long where every figure is explained', async () => {
+    const page = await openPlan('/?target.size=lap&explain=true', PHONE);
+    await unfold(page);
+    const height = await page
+      .locator('[part=grounds] > details:last-of-type')
+      .evaluate((part) => part.getBoundingClientRect().height);
+    expect(height).toBeLessThan(5000);
+  });
+
   test('plans without a script by its links', async () => {
     const page = await open('/', { javaScript: false });
     const links = await page
@@ -225,7 +307,7 @@ describe('the page / on paper', () => {
       expect(await page.locator(part).isVisible(), part).toBe(true);
     }
     const controls = page.locator(
-      'button, select, input[type=text], input[type=radio], summary, .foot',
+      'nav, button, select, input[type=text], input[type=radio], summary, .foot',
     );
     const visible = await Promise.all((await controls.all()).map((control) => control.isVisible()));
     expect(visible.filter((isVisible) => isVisible)).toEqual([]);

@@ -3,7 +3,7 @@ import type { Unit } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
 import type { Draft, DraftPath } from '../../data/draft.ts';
 import type { ShownOption } from '../../data/plan-answer-schema.ts';
-import { writeMeasure } from '../../fields/write-figures.ts';
+import { writeBound, writeMeasure } from '../../fields/write-figures.ts';
 import type { Text } from '../../text/text.ts';
 import type { PlanState } from './plan-state.ts';
 
@@ -35,7 +35,13 @@ export interface PlanContext {
 
 /** The sentence for a fault in the reader's language; a later service may tell of one that has none yet. */
 export function sayFault({ text }: PlanContext, fault: Fault | undefined): string | undefined {
-  return fault && (text.faults[fault.code] ?? text.faults.internal)(fault);
+  if (fault === undefined) return undefined;
+  const round = fault.code === 'too-small' ? Math.ceil : Math.floor;
+  const expected = writeBound(`${fault.expected ?? ''}`, round);
+  return (text.faults[fault.code] ?? text.faults.internal)({
+    ...fault,
+    ...(expected && { expected }),
+  });
 }
 
 /** The sentence for what is wrong at one place of the draft. */

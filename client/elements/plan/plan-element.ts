@@ -4,7 +4,7 @@ import { type Draft, editDraft } from '../../data/draft.ts';
 import { type HistoryWay, keepAddress } from '../../data/keep-address.ts';
 import type { LoadedPlan, PlanSource } from '../../data/load-plan.ts';
 import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
-import { readHostInput } from '../../data/read-host-input.ts';
+import { readHostInput, tellOnce } from '../../data/read-host-input.ts';
 import { keepTicks, readTicks } from '../../data/tick-store.ts';
 import { type Called, switchUnit } from '../../fields/switch-unit.ts';
 import { chooseText } from '../../text/text.ts';
@@ -38,6 +38,7 @@ const REST = 300;
  * - `remember`: keep the ticks of the checklist on this device.
  * - `embedded`: overrules `address` and `remember`, and leaves the bar at the foot out.
  *   With none of the three it touches neither address nor storage.
+ * - `ahead`: when embedded, fetch what plans without a network beforehand too; else it is fetched once the service fails.
  * - `lang`: language; default the page's, else English.
  *
  * Events
@@ -61,6 +62,7 @@ export class PlanElement extends LitElement {
     address: { type: Boolean },
     remember: { type: Boolean },
     embedded: { type: Boolean },
+    ahead: { type: Boolean },
     state: { state: true },
   };
 
@@ -77,6 +79,7 @@ export class PlanElement extends LitElement {
   declare address: boolean;
   declare remember: boolean;
   declare embedded: boolean;
+  declare ahead: boolean;
   declare private state: PlanState;
 
   #called: Called = {};
@@ -94,6 +97,7 @@ export class PlanElement extends LitElement {
     this.address = false;
     this.remember = false;
     this.embedded = false;
+    this.ahead = false;
     this.state = FIRST_STATE;
   }
 
@@ -132,7 +136,7 @@ export class PlanElement extends LitElement {
 
   get #source(): PlanSource {
     const { source } = PlanElement;
-    return { ...source, api: this.api ?? source.api };
+    return { ...source, api: this.api ?? source.api, isAhead: this.ahead || !this.embedded };
   }
 
   #begin(): void {
@@ -152,7 +156,7 @@ export class PlanElement extends LitElement {
     edit: (path, value) => this.#type(path, editDraft(this.state.draft, path, value)),
     set: (path, value) => this.#decide(editDraft(this.state.draft, path, value)),
     replace: (draft) => this.#decide(draft),
-    say: (wishText) => this.#set({ wishText }),
+    say: (wishText) => this.#set({ wishText, wishRead: undefined }),
     understand: () => void this.#understand(),
     measureIn: (unit) => this.#decide(this.#sayIn(unit)),
     show: (shown) => this.#set({ shown }),
@@ -201,9 +205,9 @@ export class PlanElement extends LitElement {
     if (core === undefined) return this.#set({ isUnreachable: true });
     const { wishText, draft } = this.state;
     const read = core.readWish(wishText, draft.unit === 'cm' ? 'cm' : 'in');
-    if (!read.ok) return this.#set({ wishFault: read.faults[0] });
+    if (!read.ok) return this.#set({ wishFault: read.faults[0], wishRead: undefined });
     const { unit, ...wish } = read.value;
-    this.#set({ wishFault: undefined });
+    this.#set({ wishFault: undefined, wishRead: read.value });
     const kept = editDraft(editDraft(this.#sayIn(unit), 'target'), 'infant');
     this.#decide({ ...kept, ...readHostInput(wish).draft });
   }
@@ -230,7 +234,7 @@ export class PlanElement extends LitElement {
     const asked = { draft, wanted, tries };
     const answered = await askPlan(asked, this.#source, signal).catch(() => undefined);
     if (answered === undefined) return;
-    const hostFaults = [...this.state.hostFaults, ...answered.leftOut];
+    const hostFaults = tellOnce([...this.state.hostFaults, ...answered.leftOut]);
     this.#set({ draft: answered.draft, hostFaults });
     this.#take(answered.loaded);
   }

@@ -1,8 +1,10 @@
 import type { TemplateResult } from 'lit';
 import type { DraftPath } from '../../data/draft.ts';
+import { type ChoiceChips, choiceChips } from '../../fields/choice-chips.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { writeEntry } from '../../fields/write-figures.ts';
 import { type PlanContext, sayFaultAt } from './plan-context.ts';
+import type { PlanState } from './plan-state.ts';
 
 /** One figure of the draft as a field. */
 export interface Entry {
@@ -11,10 +13,25 @@ export interface Entry {
   /** In the field where the draft has nothing there. */
   readonly shown?: number | undefined;
   /** What stands where the field is left empty. */
-  readonly usual?: number | undefined;
+  readonly usual?: string | number | undefined;
   /** A count has no unit. */
   readonly isCount?: boolean;
   readonly onInput?: (typed: string) => void;
+}
+
+/** Chips for the quilt as sewn and as washed. */
+export function stateChips(
+  { text }: PlanContext,
+  chips: Omit<ChoiceChips<PlanState['shown']>, 'choices'>,
+): TemplateResult {
+  const { sewn, washed } = text.states;
+  return choiceChips({
+    ...chips,
+    choices: [
+      ['sewn', sewn],
+      ['washed', washed],
+    ],
+  });
 }
 
 /** A field for a figure, which may be left empty only where there is a usual one. */

@@ -1,5 +1,6 @@
 import type { SizeName } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
+import type { ReadWish } from '#core/wish/read-wish.ts';
 import { type Draft, editDraft } from '../../data/draft.ts';
 import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
 import { writeEntry } from '../../fields/write-figures.ts';
@@ -13,6 +14,8 @@ export interface PlanState {
   /** What the host or the address asked for and could not be had. */
   readonly hostFaults: readonly Fault[];
   readonly wishFault?: Fault | undefined;
+  /** What was read in the words of the wish. */
+  readonly wishRead?: ReadWish | undefined;
   /** The last good plan. */
   readonly answer?: ShownPlan;
   readonly from: 'service' | 'device';
@@ -80,7 +83,10 @@ export function chooseKind(draft: Draft, kind: TargetKind, answer?: ShownPlan): 
   const targets: Readonly<Record<string, Draft>> = {
     own: { 'target.width': writeEntry(width, unit), 'target.height': writeEntry(height, unit) },
     grid: { 'target.columns': `${columns}`, 'target.rows': `${rows}` },
-    bed: { 'target.bed.width': '60 in', 'target.bed.length': '80 in' },
+    bed:
+      unit === 'in'
+        ? { 'target.bed.width': '60', 'target.bed.length': '80' }
+        : { 'target.bed.width': '150', 'target.bed.length': '200' },
   };
   return { ...editDraft(draft, 'target'), ...(targets[kind] ?? { 'target.size': kind }) };
 }
@@ -100,6 +106,11 @@ export function chooseGrid(
     'target.columns': `${columns}`,
     'target.rows': `${rows}`,
   };
+}
+
+/** Prints that no block is left for. */
+export function listIdle(answer?: ShownPlan): readonly (string | undefined)[] {
+  return answer?.fabrics.filter(({ pieces }) => pieces === 0).map(({ print }) => print) ?? [];
 }
 
 /** Whether a plan has the blocks that an option promised. */

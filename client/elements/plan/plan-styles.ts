@@ -12,16 +12,16 @@ export const planStyles = unsafeCSS(`${SHARED_STYLES}
 :is([role=alert],.lines):not(:has(*)){position:absolute}
 .part>button{justify-self:start}
 .picture{width:100%;max-height:36em;overflow:visible}
-.waiting{aspect-ratio:5/6;border:1px solid var(--ragbloom-line)}
-.caption p{flex:1 1 16em}
+.waiting{aspect-ratio:5/6}
+.caption p{flex:1 16em}
 .busy .picture{opacity:.55;transition:opacity .2s .15s}
+.fields:has(select){grid-template-columns:repeat(auto-fit,minmax(10em,1fr))}
 .notice{border:1px solid;border-inline-start:6px solid var(--ragbloom-madder);padding:.6em .9em}
 .options{display:grid;grid-template-columns:repeat(auto-fill,minmax(9.5em,1fr));gap:10px}
 .options button{padding:.6em;gap:.5em;place-items:start;text-align:start;border-color:var(--ragbloom-line)}
 .options [aria-pressed=true]{border:2px solid var(--ragbloom-ink)}
 .options svg{height:84px;max-width:100%}
-.options span,.lines span,.lines small{display:block;overflow-wrap:anywhere}
-.options small{display:block}
+:is(.options,.lines) :is(span,small){display:block;overflow-wrap:anywhere}
 table{width:100%;border-collapse:collapse}
 th{text-align:start;font-weight:400}
 td,th+th{text-align:end;padding-inline-start:.6em;white-space:nowrap}
@@ -32,9 +32,10 @@ td b{font-size:1.2em}
 .pairs{display:grid;grid-template-columns:auto 1fr;gap:.5em 1em}
 .pairs dt{font-size:1em}
 .lines>li{padding:.5em 0}
+[tabindex]{max-height:24em;overflow:auto}
 .work li{padding-top:0}
 .work li p{margin-inline-start:2.3em}
-.check:has(:checked) span{text-decoration:line-through 2px var(--ragbloom-leaf)}
+.work .check:has(:checked) span{text-decoration:line-through 2px var(--ragbloom-leaf)}
 .lines>.danger{border:2px solid var(--ragbloom-madder);padding:.8em}
 .danger strong{color:var(--ragbloom-madder)}
 .foot{position:sticky;bottom:0;z-index:1;display:flex;justify-content:space-between;gap:.8em;margin-inline:calc(var(--ragbloom-gutter,0px)*-1);padding:.55em calc(var(--ragbloom-gutter,0px) + .2em);background:var(--ragbloom-ink);color:var(--ragbloom-sheet);font-size:1.1em;white-space:nowrap}

@@ -5,13 +5,15 @@ import { FABRIC_NAMES } from '../../data/names.ts';
 import { checkBox } from '../../fields/check-box.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
 import { choiceList } from '../../fields/choice-list.ts';
+import { foldView } from '../../fields/fold-view.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
 import type { PlanContext } from './plan-context.ts';
 import { type Entry, entryField } from './plan-fields.ts';
+import { listIdle } from './plan-state.ts';
 
 /** Cut sizes that rulers are sold for: common practice. */
-const CUTS = { in: [6, 7, 8, 9, 10], cm: [15, 18, 20, 22, 25] };
+const CUTS = { in: [6, 7, 8, 9, 10, 11, 12], cm: [15, 18, 20, 22, 25, 28, 30] };
 const USUAL = { top: 'quilting-cotton', middle: 'cotton-batting', backing: 'flannel' } as const;
 const MOST_PRINTS = 26;
 
@@ -42,13 +44,14 @@ export function blocksView(context: PlanContext): TemplateResult {
     text.blocks.title,
     html`${chips}
       <div class="fields">${entryField(context, own)}</div>
-      <details ?open=${isFaulty}>
-        <summary>${text.blocks.more}</summary>
-        <div class="stack">
+      ${foldView({
+        title: text.blocks.more,
+        isFaulty,
+        body: html`<div class="stack">
           <p class="soft">${text.blocks.explain}</p>
           <div class="fields">${edges.map((entry) => entryField(context, entry))}</div>
-        </div>
-      </details>`,
+        </div>`,
+      })}`,
   );
 }
 
@@ -63,9 +66,10 @@ export function clothView(context: PlanContext): TemplateResult {
     text.cloth.title,
     html`<div class="fields">${ROLES.map((role) => layerView(context, role))}</div>
       ${printsView(context)}
-      <details ?open=${isFaulty}>
-        <summary>${text.cloth.bolts}</summary>
-        <div class="fields">${roles.map((role) => boltView(context, role))}</div>
+      ${foldView({
+        title: text.cloth.bolts,
+        isFaulty,
+        body: html`<div class="fields">${roles.map((role) => boltView(context, role))}</div>
         ${roles.map((role) => {
           const path = `layers.${findLayer(draft, role)}.prewashed` as const;
           return checkBox({
@@ -78,8 +82,8 @@ export function clothView(context: PlanContext): TemplateResult {
           label: text.cloth.turned,
           isOn: draft.grain !== 'aligned',
           onChange: (isOn) => act.set('grain', isOn ? undefined : 'aligned'),
-        })}
-      </details>`,
+        })}`,
+      })}`,
   );
 }
 
@@ -102,6 +106,7 @@ function layerView({ state, text, act }: PlanContext, role: Role): TemplateResul
 
 function printsView({ state, text, act }: PlanContext): TemplateResult {
   const shown = state.answer?.input.layers.find(({ role }) => role === 'top')?.prints ?? [];
+  const idle = listIdle(state.answer);
   const path = `layers.${findLayer(state.draft, 'top')}.prints` as const;
   const count = Number(state.draft[path] ?? shown.length);
   const step = (by: number, label: string, sign: string) => html`<button
@@ -114,7 +119,7 @@ function printsView({ state, text, act }: PlanContext): TemplateResult {
       <span class="soft">${text.cloth.prints}</span>
       ${step(-1, text.cloth.fewer, '−')}<output><b>${count}</b></output>${step(1, text.cloth.more, '+')}
     </div>
-    <div class="chips swatches">${shown.map(({ color }, index) => printSwatch(index, color))}</div>
+    <div class="chips swatches">${shown.map(({ id, color }, index) => (idle.includes(id) ? '' : printSwatch(index, color)))}</div>
   </div>`;
 }
 

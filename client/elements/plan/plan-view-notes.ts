@@ -1,10 +1,14 @@
 import { html, type TemplateResult } from 'lit';
 import { typesetFractions } from '#core/drawing/typeset-fractions.ts';
 import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import { foldView } from '../../fields/fold-view.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
+import { LENGTHS } from '../../fields/switch-unit.ts';
+import { writeEntry } from '../../fields/write-figures.ts';
 import type { PlanContext } from './plan-context.ts';
 
 type Caution = ShownPlan['cautions'][number];
+type Step = NonNullable<ShownPlan['why']>[number];
 
 /** What is dangerous, where nobody passes it by. */
 export function dangersView(context: PlanContext, answer: ShownPlan): TemplateResult {
@@ -18,10 +22,7 @@ export function cautionsView(context: PlanContext, answer: ShownPlan): TemplateR
     'cautions',
     text.notes.cautions,
     html`${listView(context, answer, 'care')}
-      <details>
-        <summary>${text.severities.note}</summary>
-        ${listView(context, answer, 'note')}
-      </details>`,
+      ${foldView({ title: text.severities.note, body: listView(context, answer, 'note') })}`,
   );
 }
 
@@ -47,34 +48,61 @@ function cautionView(word: string, { severity, text, source }: Caution): Templat
 /** What was taken for granted, and how each figure is reckoned. */
 export function groundsView(context: PlanContext, answer: ShownPlan): TemplateResult {
   const { text, state, act } = context;
-  const explain = ({ target }: Event) => {
-    const isNew = (target as HTMLDetailsElement).open && state.draft.explain !== 'true';
-    if (isNew) act.set('explain', 'true');
+  const { assumptions, why } = answer;
+  const explain = (isOpen: boolean) => {
+    if (isOpen && state.draft.explain !== 'true') act.set('explain', 'true');
   };
   return html`<section part="grounds">
-    <details>
-      <summary>${text.notes.assumptions}</summary>
-      <ul class="lines">
-        ${answer.assumptions.map(
-          ({ value, why, source }) =>
-            html`<li>${typesetFractions(why)}: <b>${String(value)}</b><small>${source}</small></li>`,
-        )}
-      </ul>
-    </details>
-    <details ?open=${answer.why !== undefined} @toggle=${explain}>
-      <summary>${text.notes.why}</summary>
-      <ul class="lines">
-        ${answer.why?.map(
-          ({ path, formula, numbers, value, source }) => html`<li>
-            <b>${path} = ${value}</b>
-            <span>${formula}</span>
-            <span>${Object.entries(numbers)
-              .map(([name, number]) => `${name} ${number}`)
-              .join(', ')}</span>
-            <small>${source}</small>
-          </li>`,
-        )}
-      </ul>
-    </details>
+    ${foldView({
+      title: text.notes.assumptions,
+      body: html`<ul class="lines">
+        ${assumptions.map((assumption) => assumptionView(context, assumption))}
+      </ul>`,
+    })}
+    ${foldView({
+      title: text.notes.why,
+      isOpen: why !== undefined,
+      onToggle: explain,
+      body:
+        why &&
+        Object.entries(Object.groupBy(why, ({ path }) => path.split('.')[0] ?? '')).map(
+          ([name, steps = []]) => sectionView(text.section(name), steps),
+        ),
+    })}
   </section>`;
+}
+
+/** A reason, and the figure or the word where there is one: what is merely so or not, the reason has said. */
+function assumptionView(
+  { unit }: PlanContext,
+  { path, value, why, source }: ShownPlan['assumptions'][number],
+): TemplateResult {
+  // Of minutes, grams and millimetres the reason says so.
+  const measure = /shrink\.|^spare/.test(path) ? '%' : LENGTHS.test(path) ? unit : '';
+  const said =
+    typeof value === 'number'
+      ? `${writeEntry(value, measure === 'in' ? 'in' : 'cm')} ${measure}`.trim()
+      : typeof value === 'string' && typesetFractions(value);
+  return html`<li>
+    ${typesetFractions(why)}${said && html`: <b>${said}</b>`}<small>${source}</small>
+  </li>`;
+}
+
+/** The steps that lead to the figures of one section of the plan. */
+function sectionView(title: string, steps: readonly Step[]): TemplateResult {
+  return foldView({
+    title,
+    body: html`<ul class="lines" tabindex="0" aria-label=${title}>
+      ${steps.map(
+        ({ path, formula, numbers, value, source }) => html`<li>
+          <b>${path} = ${value}</b>
+          <span>${formula}</span>
+          <span>${Object.entries(numbers)
+            .map(([name, number]) => `${name} ${number}`)
+            .join(', ')}</span>
+          <small>${source}</small>
+        </li>`,
+      )}
+    </ul>`,
+  });
 }

@@ -3,9 +3,10 @@ import { drawQuilt } from '#core/drawing/draw-quilt.ts';
 import { drawThumbnail } from '#core/drawing/draw-thumbnail.ts';
 import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
 import { drawingView } from '../../drawing/drawing-view.ts';
-import { choiceChips } from '../../fields/choice-chips.ts';
+import { foldView } from '../../fields/fold-view.ts';
 import { writeHours, writeMeasure } from '../../fields/write-figures.ts';
 import { figureView, type PlanContext, sayLength } from './plan-context.ts';
+import { stateChips } from './plan-fields.ts';
 
 /** A difference this small is not worth a word: a sixteenth of an inch, a millimetre. */
 const SLIGHT = { in: 1 / 16, cm: 0.1 };
@@ -19,14 +20,10 @@ export function quiltView(context: PlanContext, answer: ShownPlan): TemplateResu
   const { width, height } = answer.size[state.shown];
   const size = sayLength(context, width, height);
   const { low, high } = answer.size.washed;
-  const states = choiceChips({
+  const states = stateChips(context, {
     name: 'shown',
     legend: text.plan,
     quiet: true,
-    choices: [
-      ['sewn', text.states.sewn],
-      ['washed', text.states.washed],
-    ],
     chosen: state.shown,
     onChoose: act.show,
   });
@@ -59,21 +56,26 @@ export function sayCloth({ text }: PlanContext, { fabrics, thread }: ShownPlan):
   return writeMeasure(text.language, thread.unit, amount);
 }
 
-/** Three of the figures in a bar that stays in sight on a phone; decoration, since they stand above. */
-export function footView(context: PlanContext, answer: ShownPlan): TemplateResult {
+/** Three of the figures, as they are said in one breath. */
+export function listFigures(context: PlanContext, answer: ShownPlan): readonly string[] {
   const { width, height } = answer.size.washed;
-  const said = [
+  return [
     sayLength(context, width, height),
     sayCloth(context, answer),
     writeHours(answer.time.total),
   ];
+}
+
+/** Those figures in a bar that stays in sight on a phone; decoration, since they stand above. */
+export function footView(context: PlanContext, answer: ShownPlan): TemplateResult {
   return html`<div class="foot" aria-hidden="true">
-    ${said.map((figure) => html`<span>${figureView(figure)}</span>`)}
+    ${listFigures(context, answer).map((figure) => html`<span>${figureView(figure)}</span>`)}
   </div>`;
 }
 
-function sayFit(context: PlanContext, { fit }: ShownPlan): string {
+function sayFit(context: PlanContext, { fit, input }: ShownPlan): string {
   const { text, unit } = context;
+  if (input.target.columns !== undefined) return '';
   const say = (value: number, [more, less, same]: readonly [string, string, string]) =>
     Math.abs(value) < SLIGHT[unit]
       ? same
@@ -92,11 +94,7 @@ export function optionsView(context: PlanContext, answer: ShownPlan): TemplateRe
   return html`<section class="stack" part="options">
     <h2 class="off">${text.others}</h2>
     ${list(false)}
-    ${
-      answer.options.length > FIRST
-        ? html`<details><summary>${text.moreOthers}</summary>${list(true)}</details>`
-        : ''
-    }
+    ${answer.options.length > FIRST ? foldView({ title: text.moreOthers, body: list(true) }) : ''}
   </section>`;
 }
 

@@ -6,20 +6,27 @@ import { printSwatch } from '../../fields/print-swatch.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
 import { writeHours, writeMeasure } from '../../fields/write-figures.ts';
 import { figureView, type PlanContext, sayLength } from './plan-context.ts';
+import { listIdle } from './plan-state.ts';
 
 /** What to buy and how to cut it, one row for each cloth, and the thread. */
 export function shoppingView(context: PlanContext, answer: ShownPlan): TemplateResult {
   const { text } = context;
   const { thread, block } = answer;
   const words = text.shopping;
+  const idle = listIdle(answer).length;
   const spool = (amount: number) => writeMeasure(text.language, thread.unit, Math.ceil(amount));
   return sheetView(
     'shopping',
     words.title,
     html`<table>
         <thead><tr>${words.columns.map((name) => html`<th scope="col">${name}</th>`)}</tr></thead>
-        <tbody>${answer.fabrics.map((need) => needView(context, answer, need))}</tbody>
+        <tbody>
+          ${answer.fabrics
+            .filter(({ pieces }) => pieces > 0)
+            .map((need) => needView(context, answer, need))}
+        </tbody>
       </table>
+      ${idle > 0 ? html`<p class="soft">${words.idle(idle)}</p>` : ''}
       <p class="soft">${words.how(sayLength(context, block.cut))}</p>
       ${factsList([
         [
@@ -57,7 +64,7 @@ function needView(
       </span>
     </th>
     <td>${figureView(writeMeasure(text.language, buy.unit, buy.amount))}</td>
-    <td>${need.strips}</td>
+    <td>${need.strips} <small>${text.shopping.each(need.perStrip)}</small></td>
     <td>${need.pieces + need.spare}</td>
   </tr>`;
 }
@@ -65,7 +72,7 @@ function needView(
 /** Hours, weight, row ends and shrink in plain words. */
 export function factsView(context: PlanContext, answer: ShownPlan): TemplateResult {
   const { text } = context;
-  const { weight, mismatch, size, input, time } = answer;
+  const { weight, mismatch, size, input, time, block } = answer;
   const mass = (value: number) => writeMeasure(text.language, weight.unit, value);
   const percent = (value: number) => writeMeasure(text.language, '%', -value);
   const words = text.facts;
@@ -74,7 +81,14 @@ export function factsView(context: PlanContext, answer: ShownPlan): TemplateResu
     'facts',
     words.title,
     factsList([
-      [words.work, words.workText(writeHours(time.total), writeHours(time.snip))],
+      [
+        text.states.sewn,
+        `${sayLength(context, size.sewn.width, size.sewn.height)}. ${text.entries.seam} ${sayLength(context, block.seam)}.`,
+      ],
+      [
+        words.work,
+        words.workText(writeHours(time.total), time.snip > 0 ? writeHours(time.snip) : ''),
+      ],
       [
         words.weight,
         words.weightText(mass(weight.dry), mass(weight.wet), text.machines[weight.washer.machine]),

@@ -1,13 +1,15 @@
 import { html, type TemplateResult } from 'lit';
 import type { Region } from '#core/contract.ts';
-import { editDraft } from '../../data/draft.ts';
-import { SIZE_NAMES } from '../../data/names.ts';
+import type { ReadWish } from '#core/wish/read-wish.ts';
+import { type Draft, editDraft } from '../../data/draft.ts';
+import { SIZE_NAMES, UNKNOWN_SIZES } from '../../data/names.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
 import { choiceList } from '../../fields/choice-list.ts';
 import { fieldView } from '../../fields/field-view.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
+import { writeMeasure } from '../../fields/write-figures.ts';
 import { type PlanContext, sayFault, sayFaultAt } from './plan-context.ts';
-import { type Entry, entryField } from './plan-fields.ts';
+import { type Entry, entryField, stateChips } from './plan-fields.ts';
 import { chooseKind, findKind, type TargetKind } from './plan-state.ts';
 
 const REGIONS: readonly Region[] = ['us', 'uk', 'eu'];
@@ -48,20 +50,36 @@ function wordsView(context: PlanContext): TemplateResult {
         @keydown=${({ key }: KeyboardEvent) => key === 'Enter' && act.understand()}
       />
       <button class="go" @click=${act.understand}>${text.wish.go}</button>
-    </span>`,
+    </span>
+    ${state.wishRead && html`<p class="soft" id="${id}-unit">${sayRead(context, state.wishRead)}</p>`}`,
   );
+}
+
+/** What was understood of the words: the size alone. */
+function sayRead({ text }: PlanContext, { unit, target }: ReadWish): string {
+  const said =
+    'size' in target
+      ? text.size(target.size)
+      : 'columns' in target
+        ? `${target.columns} × ${target.rows} ${text.figures.blocks.toLowerCase()}`
+        : 'width' in target &&
+          writeMeasure(text.language, unit, Number(target.width), Number(target.height));
+  return text.wish.read(said || '');
 }
 
 function sizeView(context: PlanContext): TemplateResult {
   const { state, text, act } = context;
   const kind = findKind(state.draft);
   const entries = listEntries(context, kind);
+  const unknown = UNKNOWN_SIZES[findRegion(context)] ?? [];
   const list = choiceList<TargetKind>({
     id: 'kind',
     label: text.wish.kind,
     choices: [
       ['own', text.kinds.own],
-      ...SIZE_NAMES.map((name) => [name, text.size(name)] as const),
+      ...SIZE_NAMES.filter((name) => name === kind || !unknown.includes(name)).map(
+        (name) => [name, text.size(name)] as const,
+      ),
       ['bed', text.kinds.bed],
       ['grid', text.kinds.grid],
     ],
@@ -70,17 +88,41 @@ function sizeView(context: PlanContext): TemplateResult {
     onChoose: (value) => act.replace(chooseKind(state.draft, value, state.answer)),
   });
   return html`<div class="fields">${list}${regionView(context)}</div>
-    <div class="fields">${entries.map((entry) => entryField(context, entry))}</div>`;
+    <div class="fields">${entries.map((entry) => entryField(context, entry))}</div>
+    ${kind === 'bed' || kind === 'grid' ? '' : atView(context)}`;
 }
 
-function regionView({ state, text, act, unit }: PlanContext): TemplateResult | undefined {
-  const { draft } = state;
-  if (draft['target.size'] === undefined) return undefined;
+/** Whether the size is meant before or after the wash; a name always means after. */
+function atView(context: PlanContext): TemplateResult {
+  const { text, act } = context;
+  const { draft, answer } = context.state;
+  return stateChips(context, {
+    name: 'at',
+    legend: text.wish.at,
+    chosen: findAt(draft),
+    onChoose: (at) => {
+      const own = findKind(draft) === 'own' ? draft : chooseKind(draft, 'own', answer);
+      act.replace(editDraft(own, 'target.at', at === 'sewn' ? at : undefined));
+    },
+  });
+}
+
+function findAt(draft: Draft): 'washed' | 'sewn' {
+  return draft['target.at'] === 'sewn' ? 'sewn' : 'washed';
+}
+
+function findRegion({ state, unit }: PlanContext): Region {
+  return (state.draft['target.region'] as Region | undefined) ?? (unit === 'cm' ? 'eu' : 'us');
+}
+
+function regionView(context: PlanContext): TemplateResult | undefined {
+  const { state, text, act } = context;
+  if (state.draft['target.size'] === undefined) return undefined;
   return choiceList({
     id: 'region',
     label: text.wish.region,
     choices: REGIONS.map((value) => [value, value.toUpperCase()]),
-    chosen: (draft['target.region'] as Region | undefined) ?? (unit === 'cm' ? 'eu' : 'us'),
+    chosen: findRegion(context),
     onChoose: (value) => act.set('target.region', value),
   });
 }
@@ -108,11 +150,13 @@ function listEntries(context: PlanContext, kind: TargetKind): readonly Entry[] {
   }
   if (kind === 'bed') {
     const usual = unit === 'in' ? 10 : 25;
-    const drops = [entry('bed.drop', { usual }), entry('bed.footDrop', { usual })];
+    const foot = state.draft['target.bed.drop'] || usual;
+    const drops = [entry('bed.drop', { usual }), entry('bed.footDrop', { usual: foot })];
     return [entry('bed.width'), entry('bed.length'), ...drops];
   }
   return (['width', 'height'] as const).map((name) =>
     entry(name, {
+      label: text.side(text.entries[name], text.states[findAt(state.draft)]),
       shown: kind === 'own' ? undefined : state.answer?.wish[name],
       onInput: (typed) => {
         const own = chooseKind(state.draft, 'own', state.answer);

@@ -1,12 +1,11 @@
 import { html, type TemplateResult } from 'lit';
 import type { Fault } from '#core/outcome.ts';
 import type { ShownPlan } from '../../data/plan-answer-schema.ts';
-import { writeHours } from '../../fields/write-figures.ts';
-import { type PlanContext, sayFault, sayLength } from './plan-context.ts';
+import { type PlanContext, sayFault } from './plan-context.ts';
 import { listOtherFaults } from './plan-state.ts';
 import { blocksView, clothView } from './plan-view-make.ts';
 import { cautionsView, dangersView, groundsView } from './plan-view-notes.ts';
-import { footView, optionsView, quiltView, sayCloth } from './plan-view-quilt.ts';
+import { footView, listFigures, optionsView, quiltView } from './plan-view-quilt.ts';
 import { factsView, shoppingView, workView } from './plan-view-sheets.ts';
 import { wishView } from './plan-view-wish.ts';
 
@@ -53,7 +52,7 @@ function noticesView(context: PlanContext): TemplateResult {
   return html`<div class="off" role="alert">
     ${notice(hostFaults.length > 0, [text.host, listView(context, hostFaults)])}
     ${notice(others.length > 0, listView(context, others))}
-    ${notice(faults.length > 0 && answer !== undefined, text.stale)}
+    ${notice((faults.length > 0 || state.isUnreachable) && answer !== undefined, text.stale)}
     ${notice(state.isUnreachable, [
       text.unreachable,
       html`<button @click=${act.retry}>${text.retry}</button>`,
@@ -74,12 +73,6 @@ function listView(context: PlanContext, faults: readonly Fault[]): TemplateResul
 function sayPlan(context: PlanContext): string {
   const { answer, isBusy } = context.state;
   if (isBusy || answer === undefined) return '';
-  const { width, height } = answer.size.washed;
   const { columns, rows } = answer.grid;
-  const said = [
-    sayLength(context, width, height),
-    sayCloth(context, answer),
-    writeHours(answer.time.total),
-  ];
-  return context.text.ready(columns, rows, said.join(', '));
+  return context.text.ready(columns, rows, listFigures(context, answer).join(', '));
 }

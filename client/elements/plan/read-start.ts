@@ -19,10 +19,9 @@ export interface Start {
  * readStart({ address: '?ref=mail', request: undefined, plan: 'target.size=lap' }).draft['target.size'] // => 'lap'
  */
 export function readStart({ address, request, plan }: Start): HostInput {
-  const found = readHostInput(address).draft;
-  const isFound = Object.keys(found).length > 0;
-  const { draft, faults } = isFound
-    ? { draft: found, faults: [] }
-    : readHostInput(request ?? plan ?? '');
-  return { draft: completeDraft(draft), faults };
+  const found = readHostInput(address);
+  const isFound = Object.keys(found.draft).length > 0;
+  const { draft, faults } = isFound ? found : readHostInput(request ?? plan ?? '');
+  const ours = faults.filter(({ code }) => !isFound || code !== 'unknown-key');
+  return { draft: completeDraft(draft), faults: ours };
 }

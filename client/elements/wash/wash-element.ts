@@ -218,12 +218,12 @@ export class WashElement extends LitElement {
     clearTimeout(this.#rest);
     this.#asking.abort();
     this.#asking = new AbortController();
-    const { signal } = this.#asking;
     const { query, places, blanks } = writeAsked(this.state);
     if (blanks.length > 0) return this.#set({ faults: blanks, isBusy: false });
     this.#set({ isBusy: true });
-    const source = { ...WashElement.source, api: this.api ?? WashElement.source.api };
-    const loaded = await loadWash(query, source, signal).catch(() => undefined);
+    const { source } = WashElement;
+    const asked = { ...source, api: this.api ?? source.api, isAhead: this.address };
+    const loaded = await loadWash(query, asked, this.#asking.signal).catch(() => undefined);
     if (loaded === undefined) return;
     this.#set({ places });
     // A cell can be mended in its place; what has no field of its own could not be.

@@ -5,6 +5,7 @@ import { FABRIC_NAMES } from '../../data/names.ts';
 import { checkBox } from '../../fields/check-box.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
 import { choiceList } from '../../fields/choice-list.ts';
+import { foldView } from '../../fields/fold-view.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
 import { sayFaultAt, type WashContext } from './wash-context.ts';
@@ -89,9 +90,11 @@ function surenessView(context: WashContext): TemplateResult {
   const { state, words, act } = context;
   const { draft, faults } = state;
   const isFaulty = faults.some(({ path }) => path[0] === 'washes' || path[0] === 'fit');
-  return html`<details ?open=${isFaulty || draft.washes !== undefined || draft.fit !== undefined}>
-    <summary>${words.quilt.more}</summary>
-    <div class="stack">
+  return foldView({
+    title: words.quilt.more,
+    isOpen: draft.washes !== undefined || draft.fit !== undefined,
+    isFaulty,
+    body: html`<div class="stack">
       <div class="fields">
         ${numberField({
           id: 'washes',
@@ -116,6 +119,6 @@ function surenessView(context: WashContext): TemplateResult {
         isOn: draft.grain !== 'aligned',
         onChange: (isOn) => act.replace(setPlace(draft, 'grain', isOn ? undefined : 'aligned')),
       })}
-    </div>
-  </details>`;
+    </div>`,
+  });
 }

@@ -18,8 +18,27 @@ describe('findLayer', () => {
 describe('setFabric', () => {
   test('setFabric puts a middle in and takes it out again without a trace', () => {
     const three = setFabric(TWO, 'middle', 'flannel');
-    expect(three).toMatchObject({ 'layers.2.role': 'middle', 'layers.2.fabric': 'flannel' });
+    expect(three).toEqual({
+      'layers.0.role': 'top',
+      'layers.1.role': 'middle',
+      'layers.1.fabric': 'flannel',
+      'layers.2.role': 'backing',
+      'layers.2.prewashed': 'true',
+    });
     expect(setFabric(three, 'middle', '')).toEqual(TWO);
+  });
+
+  test('setFabric takes every middle out where there are two', () => {
+    const draft: Draft = {
+      'layers.0.role': 'top',
+      'layers.1.role': 'middle',
+      'layers.1.fabric': 'flannel',
+      'layers.2.role': 'middle',
+      'layers.2.fabric': 'cotton-batting',
+      'layers.3.role': 'backing',
+      'layers.3.prewashed': 'true',
+    };
+    expect(setFabric(draft, 'middle', '')).toEqual(TWO);
   });
 
   test('setFabric moves the layers after the one that goes', () => {

@@ -28,6 +28,23 @@ describe('loadAnswer', () => {
     expect(fetch.mock.calls[0]?.[0]).toBe('https://planner.example/v1/half?of=8');
   });
 
+  test('loadAnswer fetches what works without a network once the service answered, where asked to', async () => {
+    vi.stubGlobal('fetch', answer(4));
+    const loadCore = vi.fn(SOURCE.loadCore);
+    await ask({ loadCore });
+    await new Promise((done) => setTimeout(done, 20));
+    expect(loadCore).not.toHaveBeenCalled();
+    await ask({ loadCore, isAhead: true });
+    await expect.poll(() => loadCore.mock.calls.length).toBe(1);
+  });
+
+  test('loadAnswer takes no harm where that cannot be fetched', async () => {
+    vi.stubGlobal('fetch', answer(4));
+    const loadCore = vi.fn(() => Promise.reject(new Error('none')));
+    expect(await ask({ loadCore, isAhead: true })).toMatchObject({ kind: 'answer' });
+    await expect.poll(() => loadCore.mock.calls.length).toBe(1);
+  });
+
   test.each([
     ['cannot be read', answer('four')],
     ['tells of a breakdown', answer({ errors: [{ code: 'internal' }] }, 500)],

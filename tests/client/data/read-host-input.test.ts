@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readHostInput } from '../../../client/data/read-host-input.ts';
+import { readHostInput, tellOnce } from '../../../client/data/read-host-input.ts';
 
 describe('readHostInput', () => {
   test('readHostInput(query) takes a flat query as typed', () => {
@@ -38,6 +38,18 @@ describe('readHostInput', () => {
     });
   });
 
+  test('readHostInput tells once what lies under one unknown name, however much that is', () => {
+    const { faults } = readHostInput({ colours: { red: 1, green: 2 }, unit: 'in' });
+    expect(faults.map(({ code, path }) => [code, ...path])).toEqual([['unknown-key', 'colours']]);
+  });
+
+  test('readHostInput takes the first of a place that is given twice, and tells the second', () => {
+    expect(readHostInput('unit=cm&target.size=lap&target.size=queen')).toEqual({
+      draft: { unit: 'cm', 'target.size': 'lap' },
+      faults: [{ code: 'repeated-key', path: ['target', 'size'], received: 'queen' }],
+    });
+  });
+
   test('readHostInput tells values that are empty or beyond reason', () => {
     const long = 'x'.repeat(41);
     expect(readHostInput({ unit: '', grain: long }).faults).toEqual([
@@ -52,4 +64,20 @@ describe('readHostInput', () => {
       expect(readHostInput(given).draft).toEqual({});
     },
   );
+});
+
+describe('tellOnce', () => {
+  test('tellOnce(faults) keeps one of each kind for each place, in their order', () => {
+    const faults = [
+      { code: 'missing', path: ['target', 'height'] },
+      { code: 'empty', path: ['target', 'height'] },
+      { code: 'missing', path: ['target', 'height'], received: 'nothing' },
+      { code: 'missing', path: ['target', 'width'] },
+    ] as const;
+    expect(tellOnce(faults).map(({ code, path }) => `${code} ${path[1]}`)).toEqual([
+      'missing height',
+      'empty height',
+      'missing width',
+    ]);
+  });
 });

@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readLength } from '#core/read-length.ts';
-import { writeEntry, writeHours, writeMeasure } from '../../../client/fields/write-figures.ts';
+import {
+  writeBound,
+  writeEntry,
+  writeHours,
+  writeMeasure,
+} from '../../../client/fields/write-figures.ts';
 
 describe('writeMeasure', () => {
   test('writeMeasure sets inches and yards to the nearest eighth', () => {
@@ -13,6 +18,20 @@ describe('writeMeasure', () => {
     expect(writeMeasure('en', 'cm', 121.55)).toBe('121.6\u00a0cm');
     expect(writeMeasure('de', 'cm', 1121.55)).toBe('1.121,6\u00a0cm');
     expect(writeMeasure('en', 'kg', 2)).toBe('2\u00a0kg');
+  });
+});
+
+describe('writeBound', () => {
+  test.each([
+    ['196.85 in', Math.floor, '196¾ in'],
+    ['0.0394 in', Math.ceil, '⅛ in'],
+    ['0.05 in', Math.floor, '0.05 in'],
+    ['0.5 in', Math.floor, '½ in'],
+    ['500 cm', Math.floor, '500 cm'],
+    ['26', Math.floor, '26'],
+    ['', Math.floor, ''],
+  ])('writeBound(%j, %o) is %j', (bound, round, said) => {
+    expect(writeBound(bound, round)).toBe(said);
   });
 });
 

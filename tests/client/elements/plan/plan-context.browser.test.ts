@@ -17,6 +17,14 @@ describe('sayFault', () => {
     expect(sayFault(context, undefined)).toBeUndefined();
   });
 
+  test('sayFault writes bounds to the eighth within them', () => {
+    const say = (code: 'too-large' | 'too-small', expected: string) =>
+      sayFault(watchContext(), { code, path: [], expected });
+    expect(say('too-large', '196.85 in')).toContain('at most 196¾ in');
+    expect(say('too-small', '0.0394 in')).toContain('at least ⅛ in');
+    expect(say('too-large', '500 cm')).toContain('at most 500 cm');
+  });
+
   test('sayFault has a sentence for a code that a later service may bring', () => {
     const { faults } = JSON.parse('{"faults":[{"code":"moonlight","path":[]}]}');
     expect(sayFault(watchContext(), faults[0])).toMatch(/\.$/);

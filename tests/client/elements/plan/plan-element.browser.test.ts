@@ -95,6 +95,53 @@ describe('PlanElement', () => {
     expect(element.plan).toContain('washes=999');
   });
 
+  test('a PlanElement tells each thing that a host got wrong once', async () => {
+    const element = await open({ plan: 'target.width=40&block.seam=wide&unit=in&unit=cm' });
+    const told = [...shown(element).querySelectorAll('[role=alert] li small')].map(
+      ({ textContent }) => textContent,
+    );
+    expect(told.length).toBeGreaterThan(1);
+    expect(new Set(told).size).toBe(told.length);
+    expect(told).toContain('unit');
+  });
+
+  test('a PlanElement says what it read in a wish, until the words are changed', async () => {
+    const element = await open();
+    type(shown(element), '#words', 'a throw, 40 by 50 inches');
+    find(shown(element), '.go').click();
+    await expect
+      .poll(() => shown(element).querySelector('#words-unit')?.textContent)
+      .toMatch(/^Read as 40 × 50.in\./);
+    type(shown(element), '#words', 'a throw, 41');
+    await element.updateComplete;
+    expect(shown(element).querySelector('#words-unit')).toBeNull();
+  });
+
+  test('a PlanElement fetches ahead what plans without a network, when embedded only if asked', async () => {
+    const loadCore = vi.fn(async () => onDevice);
+    PlanElement.source = { ...PlanElement.source, loadCore };
+    await open({ embedded: true });
+    await new Promise((done) => setTimeout(done, 100));
+    expect(loadCore).not.toHaveBeenCalled();
+    await open({ embedded: true, ahead: true });
+    await expect.poll(() => loadCore.mock.calls.length).toBe(1);
+    await open();
+    await expect.poll(() => loadCore.mock.calls.length).toBe(2);
+  });
+
+  test('a PlanElement says that the plan shown is of before where a new one cannot be had', async () => {
+    PlanElement.source = {
+      ...PlanElement.source,
+      loadCore: () => Promise.reject(new Error('none')),
+    };
+    const element = await open({ plan: 'target.width=40&target.height=50' });
+    const before = figures(element);
+    isDown = true;
+    type(shown(element), '#target-width', '60');
+    await expect.poll(() => alerts(element)).toContain('the one from before');
+    expect(figures(element)).toBe(before);
+  });
+
   test('a PlanElement bears a host that hands it anything at all', async () => {
     for (const request of [7, 'text', [], { target: 5 }, { target: { width: {} } }]) {
       const element = await open(JSON.parse(JSON.stringify({ request })));

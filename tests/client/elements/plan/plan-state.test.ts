@@ -6,6 +6,7 @@ import {
   chooseKind,
   completeDraft,
   findKind,
+  listIdle,
   listOtherFaults,
 } from '../../../../client/elements/plan/plan-state.ts';
 import { planThrow } from '../../../support/plan-throw.ts';
@@ -45,6 +46,17 @@ describe('findKind and chooseKind', () => {
       'target.width': '50',
       'target.height': '60',
     });
+  });
+
+  test('chooseKind(draft, "bed") gives figures of the unit, so that they follow it', () => {
+    const bed = (unit: 'in' | 'cm') => {
+      const draft = chooseKind({ unit }, 'bed');
+      return [draft['target.bed.width'], draft['target.bed.length']];
+    };
+    expect([bed('in'), bed('cm')]).toEqual([
+      ['60', '80'],
+      ['150', '200'],
+    ]);
   });
 
   test('chooseKind leaves all but the target as it was', () => {
@@ -87,5 +99,14 @@ describe('listOtherFaults', () => {
       'quilt-too-large',
       'too-large',
     ]);
+  });
+});
+
+describe('listIdle', () => {
+  test('listIdle(plan) names the prints that no block is left for', () => {
+    const few = planThrow({ target: { columns: 1, rows: 2 }, block: { cut: 8 } });
+    expect(listIdle(few)).toEqual(['C', 'D']);
+    expect(listIdle(planThrow())).toEqual([]);
+    expect(listIdle()).toEqual([]);
   });
 });

@@ -16,7 +16,7 @@ describe('blocksView', () => {
   test('blocksView sets the cut, and takes it back', () => {
     const context = watchContext();
     find(renderFresh(blocksView(context)), '.chip:last-child input').click();
-    expect(context.act.set).toHaveBeenLastCalledWith('block.cut', '10');
+    expect(context.act.set).toHaveBeenLastCalledWith('block.cut', '12');
     const cut = watchContext({ draft: { 'block.cut': '8' } });
     find(renderFresh(blocksView(cut)), '.chip input').click();
     expect(cut.act.set).toHaveBeenLastCalledWith('block.cut', undefined);
@@ -45,6 +45,13 @@ describe('clothView', () => {
     expect(readText(root, 'output')).toBe('4');
   });
 
+  test('clothView shows no block of a print that none is left for', () => {
+    const request = { target: { columns: 1, rows: 2 }, block: { cut: 8 } };
+    const root = renderFresh(clothView(watchContext({ answer: planThrow(request) })));
+    expect(readText(root, 'output')).toBe('4');
+    expect(root.querySelectorAll('.swatches svg')).toHaveLength(2);
+  });
+
   test('clothView takes a print more or fewer, and never none', () => {
     const context = watchContext();
     const [fewer, more] = renderFresh(clothView(context)).querySelectorAll('button');
@@ -62,8 +69,9 @@ describe('clothView', () => {
     list.selectedIndex = [...list.options].findIndex(({ text }) => text === 'Cotton batting');
     list.dispatchEvent(new Event('change'));
     expect(context.act.replace.mock.lastCall?.[0]).toMatchObject({
-      'layers.2.role': 'middle',
-      'layers.2.fabric': 'cotton-batting',
+      'layers.1.role': 'middle',
+      'layers.1.fabric': 'cotton-batting',
+      'layers.2.role': 'backing',
     });
   });
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   footView,
+  listFigures,
   optionsView,
   quiltView,
   sayCloth,
@@ -43,6 +44,22 @@ describe('quiltView', () => {
   ])('quiltView says how a plan with the fit %j fits', (fit, sentence) => {
     const root = renderFresh(quiltView(watchContext(), { ...plan, fit }));
     expect(readText(root, '.caption p').replaceAll('\u00a0', ' ')).toContain(sentence);
+  });
+});
+
+describe('quiltView of so many blocks', () => {
+  test('quiltView says nothing of a wish where the blocks were given', () => {
+    const grid = planThrow({ target: { columns: 5, rows: 6 } });
+    expect(readText(renderFresh(quiltView(watchContext(), grid)), '.caption p')).not.toContain(
+      'wish',
+    );
+  });
+});
+
+describe('listFigures', () => {
+  test('listFigures gives size, cloth and hours', () => {
+    const said = listFigures(watchContext(), plan);
+    expect(said.map((figure) => figure.split('\u00a0')[1])).toEqual(['in', 'yd', 'h']);
   });
 });
 

@@ -54,6 +54,57 @@ describe('wishView', () => {
     expect(labels(grid.root)).toEqual(['Size', 'Blocks across', 'Blocks down']);
   });
 
+  test('wishView shows in an empty drop at the foot what the plan uses', () => {
+    const foot = (draft: PlanState['draft']) =>
+      find<HTMLInputElement>(show({ draft }).root, '#target-bed-footDrop').placeholder;
+    const bed = { 'target.bed.width': '60', 'target.bed.length': '80' };
+    expect(foot(bed)).toBe('10');
+    expect(foot({ ...bed, 'target.bed.drop': '12 1/2' })).toBe('12 1/2');
+  });
+
+  test('wishView says whether a size is meant washed or sewn, and lets it be chosen', () => {
+    const own = { 'target.width': '40', 'target.height': '50' };
+    const washed = show({ draft: own });
+    expect(labels(washed.root)).toEqual(['Size', 'Width, washed', 'Length, washed']);
+    find(washed.root, 'input[name=at]:not(:checked)').click();
+    expect(washed.act.replace).toHaveBeenLastCalledWith({ ...own, 'target.at': 'sewn' });
+    const sewn = show({ draft: { ...own, 'target.at': 'sewn' } });
+    expect(labels(sewn.root)).toEqual(['Size', 'Width, sewn', 'Length, sewn']);
+    find(sewn.root, 'input[name=at]:not(:checked)').click();
+    expect(sewn.act.replace).toHaveBeenLastCalledWith(own);
+  });
+
+  test('wishView makes a named size one’s own when it is meant as sewn', () => {
+    const { root, act } = show({ draft: { 'target.size': 'throw' } });
+    find(root, 'input[name=at]:not(:checked)').click();
+    expect(act.replace).toHaveBeenLastCalledWith({
+      'target.width': '50',
+      'target.height': '60',
+      'target.at': 'sewn',
+    });
+  });
+
+  test('wishView offers the sizes of the region, and the one that is chosen', () => {
+    const sizes = (draft: PlanState['draft']) =>
+      [...find<HTMLSelectElement>(show({ draft }).root, '#kind').options].map(({ text }) => text);
+    expect(sizes({ 'target.size': 'throw' })).not.toContain('Super king');
+    const uk = { 'target.region': 'uk' } as const;
+    expect(sizes({ 'target.size': 'throw', ...uk })).toContain('Super king');
+    expect(sizes({ 'target.size': 'throw', ...uk })).not.toContain('Queen');
+    expect(sizes({ 'target.size': 'queen', ...uk })).toContain('Queen');
+  });
+
+  test.each([
+    [{ unit: 'in', target: { width: 40, height: 50 } }, '40 × 50 in'],
+    [{ unit: 'cm', target: { size: 'queen' } }, 'Queen'],
+    [{ unit: 'in', target: { columns: 5, rows: 6 } }, '5 × 6 blocks'],
+  ] as const)('wishView says that %j was read', (wishRead, said) => {
+    const { root } = show({ wishRead });
+    const words = find(root, '#words-unit').textContent?.replaceAll('\u00a0', ' ');
+    expect(words).toBe(`Read as ${said}. Blocks and cloth are set below.`);
+    expect(find(root, '#words').getAttribute('aria-describedby')).toContain('words-unit');
+  });
+
   test('wishView chooses a size and a region', () => {
     const { root, act } = show();
     choose(root, '#kind', 'Queen');

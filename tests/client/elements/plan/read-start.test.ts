@@ -22,6 +22,15 @@ describe('readStart', () => {
     expect(readStart({ ...NOTHING, address: '?utm_source=mail&fbclid=1' }).faults).toEqual([]);
   });
 
+  test('readStart tells what of ours an address gives twice', () => {
+    const { faults, draft } = readStart({
+      ...NOTHING,
+      address: '?target.size=lap&target.size=queen&ref=mail',
+    });
+    expect(faults.map(({ code }) => code)).toEqual(['repeated-key']);
+    expect(draft['target.size']).toBe('lap');
+  });
+
   test('readStart tells what a host got wrong', () => {
     const { faults, draft } = readStart({ ...NOTHING, plan: 'target.size=lap&colour=red' });
     expect(faults).toEqual([{ code: 'unknown-key', path: ['colour'], received: 'red' }]);

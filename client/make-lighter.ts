@@ -1,0 +1,128 @@
+import { readFile } from 'node:fs/promises';
+import { type BuildOptions, type PluginBuild, transform } from 'esbuild';
+
+/**
+ * Names that only our own code says, to itself: on no wire, in no document and in no other bundle, so that each is
+ * shortened wherever it stands.
+ */
+export const INNER_NAMES = [
+  'between',
+  'bloomed',
+  'called',
+  'choices',
+  'colorOf',
+  'describedBy',
+  'draft',
+  'example',
+  'faceHeight',
+  'faceWidth',
+  'facts',
+  'fault',
+  'figures',
+  'fractions',
+  'hasLetters',
+  'hostFaults',
+  'invalid',
+  'isAhead',
+  'isAnswer',
+  'isBusy',
+  'isCount',
+  'isFaulty',
+  'isOn',
+  'isOpen',
+  'isUnreachable',
+  'kinds',
+  'language',
+  'leftOut',
+  'legend',
+  'loadCore',
+  'machines',
+  'measureIn',
+  'moreOthers',
+  'motif',
+  'onChange',
+  'onChoose',
+  'onInput',
+  'onToggle',
+  'others',
+  'patience',
+  'placeholder',
+  'quiet',
+  'ready',
+  'repeats',
+  'retry',
+  'rowsText',
+  'severities',
+  'shapes',
+  'shown',
+  'shrinkText',
+  'stale',
+  'states',
+  'threadText',
+  'tries',
+  'understand',
+  'unitQuestion',
+  'unreachable',
+  'weightText',
+  'wishFault',
+  'wishRead',
+  'wishText',
+  'workText',
+];
+
+/**
+ * Lit's way to give an element its styles, of which only the one is left that our browsers use: whoever knows
+ * `light-dark()` knows constructed style sheets.
+ */
+const STYLES = `
+export const unsafeCSS = (text) => {
+  const sheet = new CSSStyleSheet();
+  sheet.replaceSync(text);
+  return sheet;
+};
+export const css = unsafeCSS;
+export const supportsAdoptingStyleSheets = true;
+export const adoptStyles = (root, sheets) => {
+  root.adoptedStyleSheets = sheets;
+};
+export const getCompatibleStyle = (sheet) => sheet;
+export class CSSResult {}`;
+
+/** What is set as a block, so that white space beside it does not show. */
+const BLOCKS =
+  'div|section|p|ul|ol|li|dl|dt|dd|table|thead|tbody|tr|th|td|details|summary|h2|header|fieldset|legend|label|select|option|svg';
+const BLANK_AFTER = new RegExp(`(</?(?:${BLOCKS})\\b[^<>\`]*>)\\s*\\n\\s*`, 'g');
+const BLANK_BEFORE = new RegExp(`\\s*\\n\\s*(</?(?:${BLOCKS})\\b)`, 'g');
+
+/**
+ * Leaves Lit one way to give styles, and takes the indentation out of our templates and style sheets, which the bundler leaves as it finds it. Once the code
+ * around them is minified a line end stands nowhere but in a template, where a space does as well and none beside a
+ * block, and in a style sheet nothing at all.
+ */
+function makeLighter(bundler: PluginBuild): void {
+  bundler.onLoad({ filter: /reactive-element[\\/]css-tag\.js$/ }, () => ({ contents: STYLES }));
+  bundler.onLoad({ filter: /[\\/]client[\\/].*\.ts$/ }, async ({ path }) => {
+    const source = await readFile(path, 'utf8');
+    const options = { loader: 'ts', minifyWhitespace: true, charset: 'utf8' } as const;
+    const { code } = await transform(source, { ...options, target: 'es2022' });
+    const isStyle = /[\\/]look[\\/]|-styles\.ts$/.test(path);
+    const contents = code
+      .trim()
+      .replace(BLANK_AFTER, '$1')
+      .replace(BLANK_BEFORE, '$1')
+      .replace(/\s*\n\s*>/g, '>')
+      .replace(/\s*\n\s*/g, isStyle ? '' : ' ');
+    return { contents, loader: 'js' };
+  });
+}
+
+/** How the script of an element is made. */
+export const ELEMENT: BuildOptions = {
+  plugins: [{ name: 'make-lighter', setup: makeLighter }],
+  // The second half is how Lit names what its own modules alone say to each other.
+  mangleProps: new RegExp(`^(${INNER_NAMES.join('|')}|_\\$[A-Z]\\w)$`),
+  platform: 'browser',
+  format: 'iife',
+  target: 'es2022',
+  legalComments: 'external',
+};

@@ -28,7 +28,7 @@ const backing = { role: 'backing' };
 /** For each fault code a request that provokes it, through the public door wherever there is one. */
 export const FAULT_CASES: Readonly<Record<FaultCode, () => Response | Promise<Response>>> = {
   'malformed-json': send('/v1/plan', '{'),
-  'malformed-query': get('/v1/plan?cuts.1=8'),
+  'malformed-query': get('/v1/plan?target.size=lap&cuts.1=8'),
   'wrong-content-type': send('/v1/plan', '{}', { 'Content-Type': 'text/plain' }),
   'body-too-large': send('/v1/plan', ' '.repeat(65_537)),
   'too-deep': send('/v1/plan', '['.repeat(13)),

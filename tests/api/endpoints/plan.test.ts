@@ -48,6 +48,21 @@ describe('/v1/plan', () => {
       ],
     });
   });
+  test('tells every fault of a query that cannot be read whole', async () => {
+    const query = 'target.width=0x10&target.height=&foo=1&target.width=3&target.%FFheight=4';
+    const answer = await app.request(`/v1/plan?${query}`);
+    expect(answer.status).toBe(400);
+    expect(await answer.json()).toMatchObject({
+      type: '/problems/several-faults',
+      errors: [
+        { code: 'repeated-key', pointer: '/target/width', parameter: 'target.width' },
+        { code: 'malformed-query', pointer: '/target/%FFheight' },
+        { code: 'empty', pointer: '/target/height' },
+        { code: 'unknown-key', pointer: '/foo' },
+        { code: 'not-a-length', pointer: '/target/width', received: '0x10' },
+      ],
+    });
+  });
   test.each([
     ['target.size=throw&target.width=40', 'target-unclear', '/target'],
     ['', 'target-unclear', '/target'],

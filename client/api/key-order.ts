@@ -2,8 +2,8 @@
 const WHOLE: readonly string[] = [
   ...['unit', 'target', 'plan', 'kits', 'columns', 'rows', 'prints', 'pattern', 'pieces', 'block'],
   ...['cuts', 'swatches', 'layers', 'shape', 'touch', 'grain', 'sewn', 'wanted', 'washes'],
-  ...['confidence', 'spare', 'stitch', 'pace', 'tolerance', 'explain', 'squaring', 'usable'],
-  ...['fixed', 'seed', 'bolts', 'perKit', 'costs', 'currency', 'fibres'],
+  ...['confidence', 'spare', 'stitch', 'pace', 'tolerance', 'infant', 'explain'],
+  ...['squaring', 'usable', 'fixed', 'seed', 'bolts', 'perKit', 'costs', 'currency', 'fibres'],
 ];
 
 /**
@@ -18,7 +18,7 @@ export const KEY_ORDER: Readonly<Record<string, readonly string[]>> = {
   block: ['cut', 'seam', 'snipDepth', 'snipPitch'],
   layers: [
     ...['role', 'fabric', 'width', 'selvage', 'prints', 'shrink', 'shrinkWashes', 'prewashed'],
-    ...['gsm', 'thickness'],
+    ...['gsm', 'thickness', 'offers'],
   ],
   prints: ['id', 'share', 'count', 'directional', 'width', 'value', 'color'],
   shrink: ['length', 'width'],

@@ -95,9 +95,9 @@ const BLANK_AFTER = new RegExp(`(</?(?:${BLOCKS})\\b[^<>\`]*>)\\s*\\n\\s*`, 'g')
 const BLANK_BEFORE = new RegExp(`\\s*\\n\\s*(</?(?:${BLOCKS})\\b)`, 'g');
 
 /**
- * Leaves Lit one way to give styles, and takes the indentation out of our templates and style sheets, which the bundler leaves as it finds it. Once the code
- * around them is minified a line end stands nowhere but in a template, where a space does as well and none beside a
- * block, and in a style sheet nothing at all.
+ * Leaves Lit one way to give styles, and takes the indentation out of our templates and style sheets, which the bundler
+ * leaves as it finds it. Once the code around them is minified a line end stands nowhere but in a template, where a
+ * space does as well and none beside a block, and in a style sheet nothing at all.
  */
 function makeLighter(bundler: PluginBuild): void {
   bundler.onLoad({ filter: /reactive-element[\\/]css-tag\.js$/ }, () => ({ contents: STYLES }));
@@ -106,12 +106,10 @@ function makeLighter(bundler: PluginBuild): void {
     const options = { loader: 'ts', minifyWhitespace: true, charset: 'utf8' } as const;
     const { code } = await transform(source, { ...options, target: 'es2022' });
     const isStyle = /[\\/]look[\\/]|-styles\.ts$/.test(path);
-    const contents = code
-      .trim()
-      .replace(BLANK_AFTER, '$1')
-      .replace(BLANK_BEFORE, '$1')
-      .replace(/\s*\n\s*>/g, '>')
-      .replace(/\s*\n\s*/g, isStyle ? '' : ' ');
+    const plain = code.trim().replace(BLANK_AFTER, '$1').replace(BLANK_BEFORE, '$1');
+    const contents = isStyle
+      ? plain.replace(/\s*\n\s*/g, '').replace(/(?<=[:,]) /g, '')
+      : plain.replace(/\s*\n\s*>/g, '>').replace(/\s*\n\s*/g, ' ');
     return { contents, loader: 'js' };
   });
 }

@@ -10,7 +10,9 @@ import { readQuery } from './read-query.ts';
 export function addressQuestion(
   path: string,
   query: string,
-): { readonly address: string; readonly body?: string } {
+): { readonly address: string; readonly init?: RequestInit } {
   if (query.length <= SIZE_LIMITS.query) return { address: `${path}?${query}` };
-  return { address: path, body: JSON.stringify(readQuery(query)) };
+  const headers = { 'Content-Type': 'application/json' };
+  const body = JSON.stringify(readQuery(query));
+  return { address: path, init: { method: 'POST', headers, body } };
 }

@@ -18,8 +18,8 @@ export interface Source<Core> {
 export interface Question<Answer, Core> {
   /** Path and query, such as `/v1/plan?target.size=lap`. */
   readonly address: string;
-  /** The same question as JSON, for one that is too long for an address; it is then posted to the path. */
-  readonly body?: string;
+  /** How to ask where the address alone does not say it, such as by posting what is too long for one. */
+  readonly init?: RequestInit;
   /** Whether all is there that the page reads of an answer. */
   readonly isAnswer: (body: unknown) => body is Answer;
   /** The same question to the core. */
@@ -62,13 +62,12 @@ export async function loadAnswer<Answer, Core>(
 }
 
 async function askService<Answer, Core>(
-  { address, body: sent, isAnswer }: Question<Answer, Core>,
+  { address, init, isAnswer }: Question<Answer, Core>,
   { api, patience }: Source<Core>,
   signal: AbortSignal,
 ): Promise<Loaded<Answer> | undefined> {
-  const headers = { 'Content-Type': 'application/json' };
   const response = await fetch(api + address, {
-    ...(sent !== undefined && { method: 'POST', headers, body: sent }),
+    ...init,
     signal: AbortSignal.any([signal, AbortSignal.timeout(patience)]),
   });
   const body: unknown = await response.json();

@@ -133,9 +133,10 @@ export const en = {
   shopping: {
     title: 'Buy and cut',
     columns: ['Cloth', 'Buy', 'Strips', 'Squares'],
-    each: (squares: number) => `of ${squares}`,
+    each: (squares: number) => `× ${squares}`,
     idle: (prints: number) => `No block is left for ${prints} of the prints. Take fewer.`,
-    how: (cut: string) => `Cut strips ${cut} tall across the bolt, then squares. Spares included.`,
+    how: (cut: string) =>
+      `Cut strips ${cut} tall across the bolt, each into its squares. Spares included.`,
     thread: 'Thread',
     threadText: (amount: string, bobbins: number, saved: string) =>
       `At most about ${amount}, half of it on ${bobbins} ${bobbins === 1 ? 'bobbin' : 'bobbins'}. Sewing in a chain saves ${saved}.`,

@@ -11,9 +11,13 @@ describe('addressQuestion', () => {
       return `pieces.${at}.id=${'x'.repeat(40)}&pieces.${at}.width=${at}&pieces.${at}.print=12`;
     });
     const query = `unit=cm&${rows.join('&')}&${'a'.repeat(8192)}=1`;
-    const { address, body = '' } = addressQuestion('/v1/stash', query);
+    const { address, init } = addressQuestion('/v1/stash', query);
     expect(address).toBe('/v1/stash');
-    const posted = JSON.parse(body);
+    expect(init).toMatchObject({
+      method: 'POST',
+      headers: { 'Content-Type': 'application/json' },
+    });
+    const posted = JSON.parse(`${init?.body}`);
     expect(posted.pieces).toHaveLength(60);
     expect(posted.pieces[3]).toEqual({ id: 'x'.repeat(40), width: 3, print: '12' });
   });

@@ -19,7 +19,7 @@ describe('shoppingView', () => {
       [...row.querySelectorAll('td')].map((cell) => cell.textContent?.trim()),
     );
     for (const [index, { strips, perStrip, pieces, spare, buy }] of plan.fabrics.entries()) {
-      expect(cells[index]?.slice(1)).toEqual([`${strips} of ${perStrip}`, `${pieces + spare}`]);
+      expect(cells[index]?.slice(1)).toEqual([`${strips} × ${perStrip}`, `${pieces + spare}`]);
       expect(cells[index]?.[0]).toContain(buy.unit);
     }
   });

@@ -11,6 +11,28 @@ const backing = { role: 'backing' };
 const grid = { target: { columns: 50, rows: 50 }, block: { cut: 3, seam: 0.5, snipDepth: 0.25 } };
 const counted = (counts: readonly number[]) =>
   counts.map((count, at) => ({ id: `Print ${at}`, count }));
+/** Flat pieces of many sizes and a roll, with a price or compared by their area. */
+const offers = (count: number, isPriced: boolean) =>
+  many(count, (at) => ({
+    ...(at === 0
+      ? { kind: 'roll', id: 'Bolt' }
+      : {
+          kind: 'pieces',
+          id: `Offer ${at}`,
+          width: 9 + ((at * 13) % 33),
+          length: 9 + ((at * 7) % 29),
+          count: 1 + (at % 5),
+        }),
+    ...(isPriced && { price: 300 + 170 * at }),
+  }));
+const weighed = many(SIZE_LIMITS.prints, (at) => ({ id: `Print ${at}`, share: 10 + at }));
+const swatches = many(SIZE_LIMITS.swatches, (at) => ({
+  fabric: ['quilting-cotton', 'flannel', 'sandwich'][at % 3],
+  direction: at % 2 === 0 ? 'length' : 'width',
+  before: 10,
+  after: 9.5 + (at % 7) * 0.05,
+  washes: 1 + (at % 10),
+}));
 const side = 40;
 const cells = side * side;
 
@@ -29,6 +51,16 @@ export const EXTREMES: Readonly<Record<string, readonly object[]>> = {
       layers: [{ role: 'top', prints: count }, backing],
       explain: true,
     })),
+    ...[false, true].map((isPriced) => ({
+      ...grid,
+      layers: sandwich.map((role) => ({
+        role,
+        prints: weighed,
+        offers: offers(SIZE_LIMITS.offers, isPriced),
+      })),
+      explain: true,
+    })),
+    { target: { size: 'throw' }, swatches, explain: true },
     { ...grid, layers: [{ role: 'top', prints: counted([1250, ...many(25, () => 50)]) }, backing] },
     { ...grid, layers: [{ role: 'top', prints: counted([1250, 625, 625]) }, backing] },
     { ...grid, layers: [{ role: 'top', prints: counted([900, 800, 800]) }, backing] },

@@ -47,7 +47,7 @@ const faults: Sentences = {
   'repeated-id': (fault) => `Two prints are called ${given(fault)}. Rename one.`,
   'counts-do-not-sum': () => 'The prints and the quilt differ in blocks. Make them equal.',
   'quilt-too-large': () => 'That is too much quilt. Cut larger blocks, or make it smaller.',
-  'after-unlikely': () => 'A swatch cannot change so much. Measure it again.',
+  'after-unlikely': () => 'The swatch cannot have changed so much. Measure it again.',
   'wish-unclear': () => 'There is no size in that. Say “40 by 50 inches”, or a name such as queen.',
   // What only kits ask for is said where they are.
   'mixed-currencies': broken,

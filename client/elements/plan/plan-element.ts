@@ -123,15 +123,11 @@ export class PlanElement extends LitElement {
     const { state } = this;
     const text = chooseText([this.closest('[lang]')?.getAttribute('lang') ?? '']);
     const unit = state.draft.unit === 'cm' ? 'cm' : 'in';
-    return planView({ state, text, unit, act: this.#actions }, this.#keepsAddress);
+    return planView({ state, text, unit, act: this.#actions }, this.#may(this.address));
   }
 
-  get #keepsAddress(): boolean {
-    return this.address && !this.embedded;
-  }
-
-  get #keepsTicks(): boolean {
-    return this.remember && !this.embedded;
+  #may(asked: boolean): boolean {
+    return asked && !this.embedded;
   }
 
   get #source(): PlanSource {
@@ -140,7 +136,7 @@ export class PlanElement extends LitElement {
   }
 
   #begin(): void {
-    const address = this.#keepsAddress ? location.search : '';
+    const address = this.#may(this.address) ? location.search : '';
     const { draft, faults } = readStart({ address, request: this.request, plan: this.plan });
     this.#history = 'leave';
     this.#typedAt = '';
@@ -149,7 +145,7 @@ export class PlanElement extends LitElement {
   }
 
   readonly #readAddress = (): void => {
-    if (this.#keepsAddress) this.#begin();
+    if (this.#may(this.address)) this.#begin();
   };
 
   readonly #actions: PlanActions = {
@@ -216,7 +212,7 @@ export class PlanElement extends LitElement {
     const { done, answer } = this.state;
     const next = done.includes(step) ? done.filter((id) => id !== step) : [...done, step];
     this.#set({ done: next });
-    if (this.#keepsTicks && answer !== undefined) keepTicks(answer.links.page, next);
+    if (this.#may(this.remember) && answer !== undefined) keepTicks(answer.links.page, next);
   }
 
   /** Asks for the plan of the draft; what was asked before is answered no more. */
@@ -224,7 +220,6 @@ export class PlanElement extends LitElement {
     clearTimeout(this.#rest);
     this.#asking.abort();
     this.#asking = new AbortController();
-    const { signal } = this.#asking;
     const { draft } = this.state;
     const wanted = this.#wanted;
     this.#wanted = undefined;
@@ -232,7 +227,7 @@ export class PlanElement extends LitElement {
     if (blank.length > 0) return this.#set({ faults: blank, isBusy: false });
     this.#set({ isBusy: true });
     const asked = { draft, wanted, tries };
-    const answered = await askPlan(asked, this.#source, signal).catch(() => undefined);
+    const answered = await askPlan(asked, this.#source, this.#asking.signal).catch(() => undefined);
     if (answered === undefined) return;
     const hostFaults = tellOnce([...this.state.hostFaults, ...answered.leftOut]);
     this.#set({ draft: answered.draft, hostFaults });
@@ -246,8 +241,8 @@ export class PlanElement extends LitElement {
     if (loaded.kind !== 'answer') return;
     const { answer, from } = loaded;
     const { page } = answer.links;
-    this.#set({ answer, from, ...(this.#keepsTicks && { done: readTicks(page) }) });
-    if (this.#keepsAddress) keepAddress(page.slice(page.indexOf('?')), this.#history);
+    this.#set({ answer, from, ...(this.#may(this.remember) && { done: readTicks(page) }) });
+    if (this.#may(this.address)) keepAddress(page.slice(page.indexOf('?')), this.#history);
     this.#history = this.#typedAt === '' ? 'leave' : 'replace';
     const detail: PlanDetail = { answer, from };
     this.dispatchEvent(new CustomEvent('ragbloom-plan', { detail, bubbles: true, composed: true }));

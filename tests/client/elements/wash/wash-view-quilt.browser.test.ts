@@ -19,7 +19,7 @@ test('quiltView chooses another cloth, a prewash and how sure to be', () => {
   middle.value = 'Flannel';
   middle.dispatchEvent(new Event('change'));
   expect(context.act.replace).toHaveBeenLastCalledWith(
-    expect.objectContaining({ 'layers.2.role': 'middle', 'layers.2.fabric': 'flannel' }),
+    expect.objectContaining({ 'layers.1.role': 'middle', 'layers.1.fabric': 'flannel' }),
   );
   find(root, 'input[type=checkbox]').click();
   expect(context.act.replace).toHaveBeenLastCalledWith(

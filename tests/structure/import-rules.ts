@@ -81,7 +81,8 @@ export const RULES: readonly Rule[] = [
   { room: 'client/embed-kits.ts', may: ['client/elements/', COMPUTED] },
   { room: 'client/api/build-package.ts', may: ['node:', 'esbuild'] },
   { room: 'client/api/', may: ['client/api/'], mayType: [CORE] },
-  { room: 'client/build.ts', may: ['client/look/', 'node:', 'esbuild'] },
+  { room: 'client/make-lighter.ts', may: ['node:', 'esbuild'] },
+  { room: 'client/build.ts', may: ['client/look/', 'client/make-lighter.ts', 'node:', 'esbuild'] },
 ];
 
 /** What is wrong with the imports of one file, a sentence each. */

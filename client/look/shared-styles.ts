@@ -40,7 +40,7 @@ button,.chip{min-width:44px;padding:0 .8em;cursor:pointer;display:grid;place-ite
 legend{margin-bottom:.25em}
 .chip:has(:checked){background:var(--ragbloom-ink);color:var(--ragbloom-sheet)}
 .chip input{position:absolute;opacity:0}
-.fractions{display:none;grid-template-columns:repeat(auto-fill,minmax(44px,1fr));gap:6px;padding-top:6px}
+.fractions{display:none;grid-template-columns:repeat(auto-fill,minmax(44px,1fr));gap:4px;padding-top:4px}
 .fractions button{padding:0}
 @media(pointer:coarse){:focus-within>.fractions{display:grid}}
 .check{min-height:44px;gap:.7em;cursor:pointer;color:var(--ragbloom-ink);font-size:1em}

@@ -16,7 +16,7 @@ small,label,legend,dt,thead,.soft{color:var(--ragbloom-soft);font-size:.9em;font
 b,output,td,input{font-variant-numeric:tabular-nums}
 .hidden{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .card,.field,.stack{display:grid;gap:.9em;align-content:start}
-.card{position:relative;background:var(--ragbloom-sheet);padding:1.1em 1.15em;margin-bottom:10px;filter:drop-shadow(0 1px 1px light-dark(#1b223322,#7e8696))}
+.card{position:relative;background:var(--ragbloom-sheet);padding:1.1em 1.15em;margin-bottom:10px;filter:drop-shadow(0 1px 1px light-dark(#1b223322,var(--ragbloom-edge)))}
 .card::after{content:"";position:absolute;inset:100% 0 auto;height:9px;background:
 repeating-linear-gradient(90deg,var(--ragbloom-sheet) 0 5px,#0000 5px 7px) 0 0/100% 6px no-repeat,
 repeating-linear-gradient(90deg,var(--ragbloom-sheet) 0 5px,#0000 5px 21px)}

@@ -72,16 +72,17 @@ function bestLimit(points: readonly CoursePoint[], rate: number): number {
 }
 
 function squaredError(points: readonly CoursePoint[], course: ShrinkCourse): number {
-  return points.reduce(
-    (sum, point) => sum + point.weight * (point.shrink - shrinkAfter(course, point.washes)) ** 2,
-    0,
-  );
+  let sum = 0;
+  for (const { washes, shrink, weight } of points) {
+    sum += weight * (shrink - shrinkAfter(course, washes)) ** 2;
+  }
+  return sum;
 }
 
 /** Scans the rates, then narrows round the best by golden section. */
 function searchRate(points: readonly CoursePoint[]): number {
   const errorAt = (rate: number) => squaredError(points, { limit: bestLimit(points, rate), rate });
-  const stepSize = 0.02;
+  const stepSize = 0.05;
   let best = stepSize;
   let least = errorAt(best);
   for (let rate = 2 * stepSize; rate <= 0.95; rate += stepSize) {

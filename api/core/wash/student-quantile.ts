@@ -16,6 +16,16 @@ import { logBeta, regularizedBeta } from './regularized-beta.ts';
  * studentQuantile(4, 0.95) // => 2.776445105198
  */
 export function studentQuantile(freedom: number, confidence: number): number {
+  const key = `${freedom} ${confidence}`;
+  const known = found.get(key) ?? findQuantile(freedom, confidence);
+  found.set(key, known);
+  return known;
+}
+
+/** What was found before: an answer asks for the same few over and over, and a table has no more. */
+const found = new Map<string, number>();
+
+function findQuantile(freedom: number, confidence: number): number {
   const scale = logBeta(freedom / 2, 0.5);
   const coverage = (t: number) =>
     1 - regularizedBeta(freedom / (freedom + t * t), { a: freedom / 2, b: 0.5, scale });

@@ -154,7 +154,9 @@ export function keep(reading: Reading, path: Path, value: string | number | bool
  * writeNumber(1e-7) // => '0.0000001'
  */
 export function writeNumber(value: number): string {
-  return value.toFixed(9).replace(/\.?0+$/, '');
+  const shortest = `${value}`;
+  const isPlain = !shortest.includes('e') && shortest.length - shortest.indexOf('.') <= 10;
+  return Number.isInteger(value) || isPlain ? shortest : value.toFixed(9).replace(/\.?0+$/, '');
 }
 
 /**

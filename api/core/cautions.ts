@@ -221,7 +221,7 @@ function unmeasured({ doubt, unit }: CautionFacts): readonly Caution[] {
     caution(
       'unmeasured-shrink',
       'care',
-      `Some of the shrink rests on a table of fabrics, not on your cloth, so the washed quilt may come out anywhere within ${wide} in width and ${high} in height. ${better}`,
+      `Some of the shrink rests on a table of fabrics, not on your cloth, so the washed quilt may come out anywhere within ${wide} across and ${high} down. ${better}`,
       SOURCES.practice,
     ),
   ];

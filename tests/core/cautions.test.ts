@@ -99,7 +99,7 @@ describe('listCautions', () => {
   test('listCautions tells the doubt of the washed size only where there is any', () => {
     expect(find('unmeasured-shrink')).toBeUndefined();
     const doubt = { width: 2 * IN, height: 3.5 * IN };
-    expect(find('unmeasured-shrink', { doubt })?.text).toContain('2 in in width and 3 1/2 in');
+    expect(find('unmeasured-shrink', { doubt })?.text).toContain('2 in across and 3 1/2 in down');
   });
 
   test('listCautions speaks of dye where top or backing go raw into the wash', () => {

@@ -37,7 +37,7 @@ export function checkBlock(
     if (!isSound(reading, asked.at, ['block', 'seam'])) continue;
     if (hasFace(asked.cut, input.block.seam))
       checkRolls(reading, input, { cut: asked.cut, prewashes });
-    else reportFace(reading, input, asked);
+    else reportFace(reading, { ...asked, seam: input.block.seam });
   }
 }
 
@@ -138,12 +138,18 @@ function usableOf(input: PlanInput, { layer, width, prewash }: LayerRoll): numbe
   });
 }
 
-function reportFace(reading: Reading, { unit, block }: PlanInput, asked: AskedCut): void {
+/**
+ * Says that two seams leave nothing of a block, lengths in the unit of the request.
+ */
+export function reportFace(
+  reading: Reading,
+  { cut, seam, path }: { readonly cut: number; readonly seam: number; readonly path: Path },
+): void {
   reading.faults.push({
     code: 'seam-eats-face',
-    path: asked.path,
-    expected: `${roundTo(asked.cut / 2, 4)} ${unit}`,
-    received: `${roundTo(block.seam, 4)} ${unit}`,
+    path,
+    expected: `${roundTo(cut / 2, 4)} ${reading.unit}`,
+    received: `${roundTo(seam, 4)} ${reading.unit}`,
   });
 }
 

@@ -3,6 +3,7 @@ import { letterOf } from '../layout/letter-of.ts';
 import { roundTo } from '../length.ts';
 import { SOURCES } from '../sources.ts';
 import { PRINTS } from '../tables/defaults.ts';
+import { checkIds } from './check-ids.ts';
 import { keep, type Reading, readLengthField, readPlain } from './reading.ts';
 
 /**
@@ -89,13 +90,7 @@ function checkPrints(
   prints: readonly PrintInput[],
   path: readonly (string | number)[],
 ): void {
-  const seen = new Set<string>();
-  for (const [at, print] of prints.entries()) {
-    if (seen.has(print.id)) {
-      reading.faults.push({ code: 'repeated-id', path: [...path, at, 'id'], received: print.id });
-    }
-    seen.add(print.id);
-  }
+  checkIds(reading, prints, path);
   const hasCounts = prints.some((print) => print.count !== undefined);
   const total = prints.reduce((sum, print) => sum + (print.share ?? 1), 0);
   if (!hasCounts && total <= 0) {

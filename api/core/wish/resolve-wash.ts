@@ -1,8 +1,8 @@
 import type { Pair, WashInput, WashRequest } from '../contract.ts';
-import { roundTo } from '../length.ts';
 import { fail, type Outcome, succeed } from '../outcome.ts';
 import { SOURCES } from '../sources.ts';
 import { DEFAULTS } from '../tables/defaults.ts';
+import { reportFace } from './check-block.ts';
 import {
   isSound,
   keep,
@@ -93,12 +93,7 @@ function resolveWashBlock(reading: Reading, block: WashRequest['block']): WashIn
     fallback: DEFAULTS[reading.unit].seam,
   });
   if (cut.cut !== undefined && isSound(reading, ['block']) && cut.cut <= 2 * seam) {
-    reading.faults.push({
-      code: 'seam-eats-face',
-      path: ['block', 'seam'],
-      expected: `${roundTo(cut.cut / 2, 4)} ${reading.unit}`,
-      received: `${roundTo(seam, 4)} ${reading.unit}`,
-    });
+    reportFace(reading, { cut: cut.cut, seam, path: ['block', 'seam'] });
   }
   return { ...cut, seam };
 }

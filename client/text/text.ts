@@ -1,22 +1,15 @@
-import { en } from './en.ts';
+import { type PlanWords, planSource } from './plan/source.ts';
+import { type SharedWords, sharedSource } from './shared/source.ts';
 
-/** All that the page says, in one language; English sets what there is to say. */
-export type Text = typeof en;
-
-const LANGUAGES: readonly Text[] = [en];
+/** All that the plan says, in one language. */
+export type Text = SharedWords & PlanWords;
 
 /**
- * The text in the first language asked for that there is, else English.
- *
- * @param languages tags such as `de-AT`, best first.
+ * The text of the plan, in English whatever language is asked for.
  *
  * @example
  * chooseText(['xx', 'en-GB']).language // => 'en'
  */
-export function chooseText(languages: readonly string[]): Text {
-  const known = languages.flatMap((tag) => {
-    const primary = tag.toLowerCase().split('-')[0];
-    return LANGUAGES.filter(({ language }) => language === primary);
-  });
-  return known[0] ?? en;
+export function chooseText(_languages: readonly string[]): Text {
+  return { ...sharedSource.en, ...planSource.en };
 }

@@ -1,26 +1,18 @@
-import { chooseText, type Text } from './text.ts';
-import { washEn } from './wash-en.ts';
+import { type SharedWords, sharedSource } from './shared/source.ts';
+import { type WashWords, washSource } from './wash/source.ts';
 
-/** What the page about the wash says, in one language; English sets what there is to say. */
-export type WashWords = typeof washEn;
-
-/** The words that all pages share, and those of the wash. */
+/** The words that all elements share, and those of the wash. */
 export interface WashText {
-  readonly text: Text;
+  readonly text: SharedWords;
   readonly words: WashWords;
 }
 
-const LANGUAGES: readonly WashWords[] = [washEn];
-
 /**
- * The text about the wash in the first language asked for that there is, else English.
- *
- * @param languages tags such as `de-AT`, best first.
+ * The text about the wash, in English whatever language is asked for.
  *
  * @example
  * chooseWashText(['en-GB']).words.language // => 'en'
  */
-export function chooseWashText(languages: readonly string[]): WashText {
-  const text = chooseText(languages);
-  return { text, words: LANGUAGES.find(({ language }) => language === text.language) ?? washEn };
+export function chooseWashText(_languages: readonly string[]): WashText {
+  return { text: sharedSource.en, words: washSource.en };
 }

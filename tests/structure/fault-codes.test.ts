@@ -3,7 +3,7 @@ import { FAULT_CODES, type FaultCode } from '#core/faults.ts';
 import { PROBLEM_KINDS } from '../../api/http/problem-kinds.ts';
 import { PROBLEM_MEANINGS } from '../../api/pages/problem-meanings.ts';
 import { readProblem } from '../../client/data/read-problem.ts';
-import { en } from '../../client/text/en.ts';
+import { en } from '../../client/text/shared/en.ts';
 import { FAULT_CASES } from '../contract/fault-cases.ts';
 
 /** Kinds of problem that are no fault of one part of the input. */

@@ -59,9 +59,9 @@ const REFUSED: readonly (readonly [file: string, text: string])[] = [
   ['api/endpoints/plan.ts', "import { yardage } from './yardage.ts';"],
   ['api/endpoints/plan.ts', "import { zValidator } from '@hono/zod-validator';"],
   ['api/pages/problem-page.ts', "import { plan } from '../endpoints/plan.ts';"],
-  ['api/app.ts', "import { en } from '../client/text/en.ts';"],
+  ['api/app.ts', "import { en } from '../client/text/plan/en.ts';"],
   ['api/app.ts', "import { useWorker } from '../tests/support/worker.ts';"],
-  ['client/text/en.ts', "import { FAULT_CODES } from '#core/faults.ts';"],
+  ['client/text/plan/en.ts', "import { FAULT_CODES } from '#core/faults.ts';"],
   ['client/data/load-plan.ts', "import { z } from 'zod';"],
   ['client/data/load-plan.ts', "import { html } from 'lit';"],
   ['client/data/load-plan.ts', "import type { Endpoint } from '../../api/http/endpoint.ts';"],
@@ -80,7 +80,7 @@ describe('judgeImports', () => {
 
   test('judgeImports lets types of core into client/text', () => {
     const text = "import type { FaultCode } from '#core/faults.ts';";
-    expect(judgeImports('client/text/en.ts', text)).toEqual([]);
+    expect(judgeImports('client/text/plan/en.ts', text)).toEqual([]);
   });
 
   test('judgeImports lets the one wrapper have the validator', () => {

@@ -13,9 +13,12 @@ export const EXEMPT: Readonly<Record<string, string>> = {
   'api/http/endpoint.ts': 'types only',
 };
 
+/** A group of words in one language: the languages of a group are tested together, where their source is. */
+const LANGUAGE_FILE = /^(client\/text\/[a-z-]+\/)(en|es|de|fr)$/;
+
 /** Where the test of a source belongs, without its ending. */
 export function findTestPath(source: string): string {
-  const path = source.replace(/\.ts$/, '');
+  const path = source.replace(/\.ts$/, '').replace(LANGUAGE_FILE, '$1source');
   return path.startsWith('api/core/') ? path.replace('api/core/', 'tests/core/') : `tests/${path}`;
 }
 

@@ -51,6 +51,13 @@ describe('findTestPath', () => {
     expect(findTestPath('api/core/cloth/cut-strips.ts')).toBe('tests/core/cloth/cut-strips');
     expect(findTestPath('api/http/etag.ts')).toBe('tests/api/http/etag');
   });
+
+  test('findTestPath has the languages of a group tested where their source is', () => {
+    for (const name of ['source', 'en', 'de']) {
+      expect(findTestPath(`client/text/plan/${name}.ts`)).toBe('tests/client/text/plan/source');
+    }
+    expect(findTestPath('client/text/languages.ts')).toBe('tests/client/text/languages');
+  });
 });
 
 describe('isTypesOnly', () => {

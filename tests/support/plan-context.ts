@@ -5,7 +5,7 @@ import {
   FIRST_STATE,
   type PlanState,
 } from '../../client/elements/plan/plan-state.ts';
-import { en } from '../../client/text/en.ts';
+import { chooseText } from '../../client/text/text.ts';
 import { planThrow } from './plan-throw.ts';
 
 /** What a view is given, with actions that only remember. */
@@ -30,5 +30,5 @@ export function watchContext(change: Partial<PlanState> = {}): WatchedContext {
     retry: vi.fn(),
     print: vi.fn(),
   };
-  return { state, text: en, unit: state.draft.unit === 'cm' ? 'cm' : 'in', act };
+  return { state, text: chooseText([]), unit: state.draft.unit === 'cm' ? 'cm' : 'in', act };
 }

@@ -14,7 +14,7 @@ const missing: Readonly<Record<Role, string>> = {
 };
 
 /** What the page about a stash says beside the words that all pages share, in English. */
-export const stashEn = {
+export const en = {
   language: 'en',
   table: 'What you have',
   wish: 'What it may be',

@@ -1,4 +1,4 @@
-import type { FabricName, PlanAnswer, Role, SizeName } from '#core/contract.ts';
+import type { FabricName, Role, SizeName } from '#core/contract.ts';
 import type { FaultCode } from '#core/faults.ts';
 import type { Fault } from '#core/outcome.ts';
 
@@ -58,117 +58,19 @@ const faults: Sentences = {
 /** `california-king` as `California king`: the names on the wire are English, a hyphen for a space. */
 const say = (name: string) => name.charAt(0).toUpperCase() + name.slice(1).replace('-', ' ');
 
-const machines: Readonly<Record<PlanAnswer['weight']['washer']['machine'], string>> = {
-  household: 'a household washer takes it',
-  large: 'it wants a large washer',
-  laundry: 'it wants the machines of a laundry',
-};
-
-/** All that the page says, in English. */
+/** What every element says, in English. */
 export const en = {
   language: 'en',
   faults,
-  machines,
   fabric: say as (name: FabricName) => string,
   role: say as (name: Role) => string,
-  section: say,
   size: say as (name: SizeName) => string,
-  kinds: { own: 'My own size', bed: 'My own mattress', grid: 'So many blocks' },
   severities: { danger: 'Danger', care: 'Take care', note: 'Good to know' },
-  states: { sewn: 'Sewn', washed: 'Washed' },
-  side: (name: string, state: string) => `${name}, ${state.toLowerCase()}`,
-  entries: {
-    width: 'Width',
-    height: 'Length',
-    'bed.width': 'Mattress width',
-    'bed.length': 'Mattress length',
-    'bed.drop': 'Hang at the sides',
-    'bed.footDrop': 'Hang at the foot',
-    columns: 'Blocks across',
-    rows: 'Blocks down',
-    cut: 'Or a size of your own',
-    seam: 'Seam',
-    snipDepth: 'Snip depth',
-    snipPitch: 'Between snips',
-  },
   fractions: 'Fractions',
   unitQuestion: 'Measure in',
-  wish: {
-    title: 'Your wish',
-    label: 'In your own words',
-    example: 'a throw, 40 by 50 inches',
-    go: 'Plan it',
-    kind: 'Size',
-    region: 'Region',
-    at: 'This size is',
-    read: (what: string) => `Read as ${what}. Blocks and cloth are set below.`,
-  },
-  blocks: {
-    title: 'Blocks',
-    cut: 'Cut squares of',
-    choose: 'Best fit',
-    more: 'Seam and snips',
-    explain: 'The seam stands up on the front. Snipped and washed, it becomes the fringe.',
-  },
-  cloth: {
-    title: 'Cloth',
-    prints: 'Prints in the top',
-    fewer: 'One print fewer',
-    more: 'One print more',
-    none: 'None',
-    bolts: 'Bolts and prewashing',
-    width: (role: string) => `${role}, bolt width`,
-    prewashed: (role: string) => `${role} is washed before cutting`,
-    turned: 'Turn every other block, so it shrinks alike both ways',
-  },
-  plan: 'Your plan',
-  drawing: (across: number, down: number, size: string) =>
-    `The quilt to scale: ${across} blocks across, ${down} down, ${size}.`,
-  figures: { blocks: 'Blocks', each: 'cut', cloth: 'Cloth', work: 'Work' },
-  fit: {
-    width: ['wider than your wish', 'narrower than your wish', 'As wide as your wish'],
-    height: ['longer', 'shorter', 'as long'],
-  } as const,
-  between: (from: string, to: string) => `Cloth varies: ${from} to ${to}.`,
-  shopping: {
-    title: 'Buy and cut',
-    columns: ['Cloth', 'Buy', 'Strips', 'Squares'],
-    each: (squares: number) => `× ${squares}`,
-    idle: (prints: number) => `No block is left for ${prints} of the prints. Take fewer.`,
-    how: (cut: string) =>
-      `Cut strips ${cut} tall across the bolt, each into its squares. Spares included.`,
-    thread: 'Thread',
-    threadText: (amount: string, bobbins: number, saved: string) =>
-      `At most about ${amount}, half of it on ${bobbins} ${bobbins === 1 ? 'bobbin' : 'bobbins'}. Sewing in a chain saves ${saved}.`,
-  },
-  facts: {
-    title: 'What to expect',
-    work: 'Work',
-    workText: (hours: string, snips: string) =>
-      `About ${hours} at the table${snips && `, ${snips} of it snipping`}.`,
-    weight: 'Weight',
-    weightText: (dry: string, wet: string, machine: string) =>
-      `${dry} dry, ${wet} wet: ${machine}.`,
-    rows: 'Row ends',
-    rowsText: (ease: string, middle: number, end: number) =>
-      `Joined from the middle out, ${middle} in 100 meet within ${ease}; from one end, ${end}.`,
-    shrink: 'Shrink',
-    shrinkText: (across: string, down: string) => `${across} across, ${down} down.`,
-  },
-  work: { title: 'The work', done: (done: number, all: number) => `${done} of ${all} done` },
-  others: 'Other plans that fit',
-  moreOthers: 'More',
-  notes: {
-    cautions: 'Before you begin',
-    assumptions: 'What we took for granted',
-    why: 'How each figure is reckoned',
-  },
   device: 'The planner did not answer, so your device worked this out. The figures are the same.',
   unreachable: 'The planner cannot be reached.',
   retry: 'Try again',
-  stale: 'The plan shown is the one from before.',
   host: 'Some of what was asked for could not be read:',
   print: 'Print',
-  ready: (across: number, down: number, figures: string) =>
-    `Planned: ${across} by ${down} blocks, ${figures}.`,
 };

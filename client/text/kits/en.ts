@@ -12,7 +12,7 @@ const limits: Readonly<Record<KitLimit, string>> = {
 const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
 
 /** What the page about kits says beside the words that all pages share, in English. */
-export const kitsEn = {
+export const en = {
   language: 'en',
   faults: {
     'mixed-currencies': ({ received = 'Some of it', expected = 'another currency' }) =>

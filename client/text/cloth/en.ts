@@ -1,5 +1,5 @@
 /** What tables of cloth say, of whatever page they are on, in English. */
-export const clothEn = {
+export const en = {
   language: 'en',
   columns: {
     role: 'For',

@@ -27,7 +27,7 @@ const pulls: Readonly<Record<LayerPull['says'], string>> = {
 };
 
 /** What the page about the wash says beside the words that all pages share, in English. */
-export const washEn = {
+export const en = {
   language: 'en',
   along,
   times,
@@ -103,7 +103,7 @@ export const washEn = {
     fit: {
       width: ['wider', 'narrower', 'as wide'],
       height: ['longer', 'shorter', 'as long'],
-    } as const,
+    } as Readonly<Record<'width' | 'height', readonly [string, string, string]>>,
     exact: (sewn: string) => `Exact would be ${sewn} sewn.`,
     plan: 'Plan this quilt with these swatches',
     halve: (count: number) =>

@@ -1,0 +1,15 @@
+import type { TextSource } from '../languages.ts';
+import { en } from './en.ts';
+
+/** What kits say beside the words that all elements share, in one language; English sets what there is to say. */
+export type KitsWords = typeof en;
+
+/** What kits say beside the words that all elements share, in every language. */
+export const kitsSource: TextSource<KitsWords> = {
+  en,
+  load: {
+    es: async () => en,
+    de: async () => en,
+    fr: async () => en,
+  },
+};

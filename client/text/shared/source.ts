@@ -1,0 +1,15 @@
+import type { TextSource } from '../languages.ts';
+import { en } from './en.ts';
+
+/** What every element says, in one language; English sets what there is to say. */
+export type SharedWords = typeof en;
+
+/** What every element says, in every language. */
+export const sharedSource: TextSource<SharedWords> = {
+  en,
+  load: {
+    es: async () => en,
+    de: async () => en,
+    fr: async () => en,
+  },
+};

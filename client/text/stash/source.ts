@@ -1,0 +1,15 @@
+import type { TextSource } from '../languages.ts';
+import { en } from './en.ts';
+
+/** What the stash says beside the words that all elements share, in one language; English sets what there is to say. */
+export type StashWords = typeof en;
+
+/** What the stash says beside the words that all elements share, in every language. */
+export const stashSource: TextSource<StashWords> = {
+  en,
+  load: {
+    es: async () => en,
+    de: async () => en,
+    fr: async () => en,
+  },
+};

@@ -1,0 +1,15 @@
+import type { TextSource } from '../languages.ts';
+import { en } from './en.ts';
+
+/** What the wash says beside the words that all elements share, in one language; English sets what there is to say. */
+export type WashWords = typeof en;
+
+/** What the wash says beside the words that all elements share, in every language. */
+export const washSource: TextSource<WashWords> = {
+  en,
+  load: {
+    es: async () => en,
+    de: async () => en,
+    fr: async () => en,
+  },
+};

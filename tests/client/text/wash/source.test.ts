@@ -1,0 +1,34 @@
+import { describe, expect, test } from 'vitest';
+import { en } from '../../../../client/text/wash/en.ts';
+
+/** Every text of a table, functions called with stand-ins. */
+function listTexts(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  if (typeof value === 'function') return listTexts(value('length', 'width', '12', '3'));
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.values(value).flatMap(listTexts);
+}
+
+describe('the words of wash in English', () => {
+  test('en exclaims nothing and says nothing twice over', () => {
+    const texts = listTexts(en);
+    expect(texts.length).toBeGreaterThan(80);
+    for (const text of texts) {
+      expect(text).not.toMatch(/!/);
+      expect(text.length).toBeGreaterThan(0);
+    }
+  });
+
+  test('en counts washes', () => {
+    expect([1, 2, 7].map(en.times)).toEqual(['one wash', 'two washes', '7 washes']);
+  });
+
+  test('en says which face will pucker and which pulls', () => {
+    expect(en.advice.pull('top', 'puckers')).toMatch(/^The top will pucker/);
+    expect(en.advice.pull('backing', 'tight')).toMatch(/^The backing pulls tight/);
+  });
+
+  test('en calls a cell by its swatch, its way and its end', () => {
+    expect(en.swatches.cell(2, 'width', 'After')).toBe('Swatch 2, across the roll, after');
+  });
+});

@@ -31,7 +31,7 @@ export function makeAsker<Answer>({ ask, take, rest }: Asking<Answer>): Asker {
     const { signal } = asking;
     void ask(signal).then(
       (loaded) => signal.aborted || take(loaded),
-      () => signal.aborted || take({ kind: 'unreachable' }),
+      () => signal.aborted || take({ kind: 'unreachable', trouble: 'silent' }),
     );
   };
   const later = () => {

@@ -30,7 +30,10 @@ export interface Question<Answer, Core> {
 export type Loaded<Answer> =
   | { readonly kind: 'answer'; readonly answer: Answer; readonly from: 'service' | 'device' }
   | { readonly kind: 'faults'; readonly faults: readonly Fault[] }
-  | { readonly kind: 'unreachable' };
+  | { readonly kind: 'unreachable'; readonly trouble: Trouble };
+
+/** Nobody answers; too much was asked; the service broke; its answer is of a kind that this page does not know. */
+export type Trouble = 'silent' | 'busy' | 'broken' | 'strange';
 
 /**
  * Asks the service; where that gives no answer in time, or none that can be read, the core works it out in the page.
@@ -42,9 +45,9 @@ export async function loadAnswer<Answer, Core>(
   source: Source<Core>,
   signal: AbortSignal,
 ): Promise<Loaded<Answer>> {
-  const asked = await askService(question, source, signal).catch(() => undefined);
+  const asked = await askService(question, source, signal).catch(() => SILENT);
   signal.throwIfAborted();
-  if (asked !== undefined) {
+  if (asked.kind !== 'unreachable') {
     if (source.isAhead) whenIdle(() => void source.loadCore().catch(() => undefined));
     return asked;
   }
@@ -57,23 +60,27 @@ export async function loadAnswer<Answer, Core>(
       : { kind: 'faults', faults: outcome.faults };
   } catch {
     signal.throwIfAborted();
-    return { kind: 'unreachable' };
+    return asked;
   }
 }
+
+const SILENT = { kind: 'unreachable', trouble: 'silent' } as const;
 
 async function askService<Answer, Core>(
   { address, init, isAnswer }: Question<Answer, Core>,
   { api, patience }: Source<Core>,
   signal: AbortSignal,
-): Promise<Loaded<Answer> | undefined> {
+): Promise<Loaded<Answer>> {
   const response = await fetch(api + address, {
     ...init,
     signal: AbortSignal.any([signal, AbortSignal.timeout(patience)]),
   });
+  if (response.status === 429) return { kind: 'unreachable', trouble: 'busy' };
+  if (response.status >= 500) return { kind: 'unreachable', trouble: 'broken' };
   const body: unknown = await response.json();
-  if (response.ok) {
-    return isAnswer(body) ? { kind: 'answer', answer: body, from: 'service' } : undefined;
-  }
-  const faults = response.status < 500 ? readProblem(body) : undefined;
-  return faults === undefined ? undefined : { kind: 'faults', faults };
+  if (response.ok && isAnswer(body)) return { kind: 'answer', answer: body, from: 'service' };
+  const faults = response.ok ? undefined : readProblem(body);
+  return faults === undefined
+    ? { kind: 'unreachable', trouble: 'strange' }
+    : { kind: 'faults', faults };
 }

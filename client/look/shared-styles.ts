@@ -11,6 +11,7 @@ display:block;container-type:inline-size;color:var(--ragbloom-ink);font:inherit;
 *,::before,::after{box-sizing:border-box;margin:0;padding:0;min-width:0}
 ul,ol,summary{list-style:none}
 fieldset{border:0}
+.whole{display:contents}
 h2{font-family:var(--ragbloom-display,inherit);font-size:1.3em;font-weight:600;line-height:1.2}
 small,label,legend,dt,thead,.soft{color:var(--ragbloom-soft);font-size:.9em;font-weight:400}
 b,output,td,input{font-variant-numeric:tabular-nums}

@@ -61,10 +61,16 @@ export const RULES: readonly Rule[] = [
     room: 'client/fields/',
     may: ['client/fields/', 'client/drawing/', 'client/text/', CORE, ...LIT],
   },
+  // What every element owes to the page around it.
+  {
+    room: 'client/host/',
+    may: ['client/host/', 'client/fields/', 'client/data/', 'client/text/', CORE, ...LIT],
+  },
   {
     room: 'client/elements/',
     may: [
       '<own>',
+      'client/host/',
       'client/fields/',
       'client/drawing/',
       'client/data/',

@@ -52,6 +52,6 @@ describe('makeAsker', () => {
     const fail = () => Promise.reject(new Error('broken'));
     makeAsker<string>({ ask: fail, take, rest: 0 }).now();
     await vi.advanceTimersByTimeAsync(0);
-    expect(take).toHaveBeenCalledWith({ kind: 'unreachable' });
+    expect(take).toHaveBeenCalledWith({ kind: 'unreachable', trouble: 'silent' });
   });
 });

@@ -58,6 +58,6 @@ describe('loadAnswer', () => {
     expect(await ask()).toEqual({ kind: 'faults', faults: [{ code: 'empty', path: ['of'] }] });
     vi.stubGlobal('fetch', answer('four'));
     const loadCore = () => Promise.reject(new Error('none'));
-    expect(await ask({ loadCore })).toEqual({ kind: 'unreachable' });
+    expect(await ask({ loadCore })).toEqual({ kind: 'unreachable', trouble: 'silent' });
   });
 });

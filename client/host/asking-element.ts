@@ -1,0 +1,221 @@
+import type { PropertyDeclarations } from 'lit';
+import type { Unit } from '#core/contract.ts';
+import type { Fault } from '#core/outcome.ts';
+import { type Asker, makeAsker } from '../data/asker.ts';
+import { type AnyDraft, dropFaulty, writeQuery } from '../data/draft.ts';
+import { keepDraft, readDraft } from '../data/draft-store.ts';
+import { type HistoryWay, keepAddress } from '../data/keep-address.ts';
+import type { Loaded, Source } from '../data/load-answer.ts';
+import { tellOnce } from '../data/read-host-input.ts';
+import { type Called, switchUnit } from '../fields/switch-unit.ts';
+import type { AskStatus, Errand, ShownAnswer } from './errand.ts';
+import { HostedElement } from './hosted-element.ts';
+import { holdLocked, readStart } from './read-start.ts';
+import type { FormFacts } from './tell-form.ts';
+
+/** How long typing must rest before the service is asked, in milliseconds. */
+const REST = 300;
+/** An address longer than this is left as it is: not every program takes one. */
+const LONGEST_ADDRESS = 4000;
+/** How often what cannot be had of a preset is left out and the rest asked for. */
+const TRIES = 2;
+
+/**
+ * An element that asks the service: where the question comes from, when it is asked, what becomes of the answer.
+ * Its event is named like its tag and carries `{ answer, from }`.
+ */
+export abstract class AskingElement<
+  Kind extends AnyDraft,
+  Answer extends ShownAnswer,
+  Words,
+  Core = unknown,
+> extends HostedElement<Words> {
+  static override properties: PropertyDeclarations = {
+    ...HostedElement.properties,
+    status: { state: true },
+  };
+
+  declare protected status: AskStatus<Kind, Answer>;
+
+  #called: Called = {};
+  /** The place last typed into: one entry in the history for one field, not for each figure of it. */
+  #typedAt = '';
+  #history: HistoryWay = 'leave';
+  /** What the host set, which locked places keep. */
+  #host = {} as Kind;
+  /** How often the rest may yet be asked for without what is at fault. */
+  #tries = 0;
+  readonly #asker: Asker = makeAsker<Answer>({
+    ask: (signal) => this.load(this.status.draft, this.#whom, signal),
+    take: (loaded) => this.#take(loaded),
+    rest: REST,
+  });
+
+  /** What it asks for. */
+  protected abstract readonly errand: Errand<Kind, Answer, Core>;
+  /** Where the service and the core for the device are; whoever registers the element says so. */
+  protected abstract readonly source: Source<Core>;
+  /** The sentence for a fault. */
+  protected abstract tell(words: Words, fault: Fault): string;
+
+  constructor() {
+    super();
+    const draft = {} as Kind;
+    this.status = { draft, faults: [], hostFaults: [], from: 'service', isBusy: true };
+  }
+
+  /** The canonical query of the answer; empty while there is none to what was typed. Setting it asks that. */
+  get value(): string {
+    const { answer, isBusy, faults, trouble } = this.status;
+    const isAnswered = !isBusy && faults.length === 0 && trouble === undefined;
+    return isAnswered && answer !== undefined ? readSearch(answer.links.self).slice(1) : '';
+  }
+
+  set value(query: string) {
+    this.begin(query);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    globalThis.addEventListener('popstate', this.#readAddress);
+    if (this.hasUpdated && this.status.isBusy) this.ask();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    globalThis.removeEventListener('popstate', this.#readAddress);
+    this.#asker.stop();
+  }
+
+  override willUpdate(changed: Map<PropertyKey, unknown>): void {
+    super.willUpdate(changed);
+    const isAsked = ['preset', 'request', 'api', 'unit', 'locked'].some((key) => changed.has(key));
+    if (isAsked || !this.hasUpdated) this.#beginHere();
+  }
+
+  protected override tellForm(): Omit<FormFacts, 'anchor'> {
+    const { faults, draft } = this.status;
+    const [fault] = faults;
+    const message = fault && this.words ? this.tell(this.words, fault) : '';
+    return { value: this.value || undefined, draft: writeQuery(draft), message };
+  }
+
+  protected override begin(draft: string): void {
+    this.#begin({ address: '', kept: draft });
+  }
+
+  protected set(change: Partial<AskStatus<Kind, Answer>>): void {
+    this.status = { ...this.status, ...change };
+  }
+
+  /** A change that was typed at one place: asked for when typing rests. */
+  protected type(path: string, draft: Kind): void {
+    if (path !== this.#typedAt) this.#history = 'push';
+    this.#typedAt = path;
+    this.#change(draft);
+    this.#asker.later();
+  }
+
+  /** A change that was chosen: asked for at once. */
+  protected decide(draft: Kind): void {
+    this.#typedAt = '';
+    this.#history = 'push';
+    this.#change(draft);
+    this.ask();
+  }
+
+  /** The draft with its lengths in another unit; they are known as numbers while the answer is to this draft. */
+  protected sayIn(unit: Unit): Kind {
+    const { draft, answer, faults, isBusy } = this.status;
+    if (this.isLocked('unit')) return draft;
+    const input = isBusy || faults.length > 0 ? undefined : answer?.input;
+    const next = switchUnit(draft, unit, { called: this.#called, input });
+    this.#called = next.called;
+    const locked = holdLocked({} as Kind, next.draft, this.lockedPlaces);
+    this.#host = { ...this.#host, ...locked };
+    return next.draft;
+  }
+
+  /** Asks at once, or says what has to be filled in first. */
+  protected ask(): void {
+    this.#asker.stop();
+    const faults = this.errand.findBlank(this.status.draft);
+    this.set(faults.length > 0 ? { faults, isBusy: false } : { isBusy: true });
+    if (faults.length === 0) this.#asker.now();
+  }
+
+  /** One question to the service; an element that must ask twice does so here. */
+  protected load(draft: Kind, source: Source<Core>, signal: AbortSignal): Promise<Loaded<Answer>> {
+    return this.errand.load(writeQuery(draft), source, signal);
+  }
+
+  get #whom(): Source<Core> {
+    const { source } = this;
+    return { ...source, api: this.api ?? source.api, isAhead: this.ahead || !this.embedded };
+  }
+
+  readonly #readAddress = (): void => {
+    if (this.may(this.address)) this.#beginHere();
+  };
+
+  #beginHere(): void {
+    const address = this.may(this.address) ? location.search : '';
+    const kept = this.may(this.remember) ? readDraft(this.errand.name) : '';
+    this.#begin({ address, kept });
+  }
+
+  #begin(own: { readonly address: string; readonly kept: string }): void {
+    const { errand, unit, lockedPlaces: locked } = this;
+    const start = { ...own, preset: this.request ?? this.preset, unit, locked };
+    const { draft, faults: hostFaults } = readStart<Kind>(start, errand.keys);
+    this.#host = readStart<Kind>({ ...start, address: '', kept: '' }, errand.keys).draft;
+    this.#history = 'leave';
+    this.#typedAt = '';
+    this.#tries = TRIES;
+    this.set({ draft: errand.complete(draft), faults: [], hostFaults });
+    this.ask();
+  }
+
+  #change(changed: Kind): void {
+    this.#tries = 0;
+    const draft = holdLocked(changed, this.#host, this.lockedPlaces);
+    this.set({ draft, isBusy: true });
+    if (this.may(this.remember)) keepDraft(this.errand.name, writeQuery(draft));
+  }
+
+  #take(loaded: Loaded<Answer>): void {
+    const trouble = loaded.kind === 'unreachable' ? loaded.trouble : undefined;
+    const faults = loaded.kind === 'faults' ? loaded.faults : [];
+    if (faults.length > 0 && this.#tries > 0) {
+      this.#leaveOut(faults);
+      return;
+    }
+    this.set({ isBusy: false, trouble, faults });
+    if (loaded.kind === 'answer') this.#show(loaded);
+  }
+
+  #show({ answer, from }: Extract<Loaded<Answer>, { kind: 'answer' }>): void {
+    this.set({ answer, from });
+    const search = readSearch(answer.links.self);
+    const isShort = search.length <= LONGEST_ADDRESS;
+    if (this.may(this.address) && isShort) keepAddress(search, this.#history);
+    this.#history = this.#typedAt === '' ? 'leave' : 'replace';
+    const told = { detail: { answer, from }, bubbles: true, composed: true };
+    this.dispatchEvent(new CustomEvent(this.errand.name, told));
+  }
+
+  /** What a host or an address asked for and cannot be had is told, and the rest asked for; at last nothing of it. */
+  #leaveOut(faults: readonly Fault[]): void {
+    this.#tries -= 1;
+    const rest = this.#tries === 0 ? ({} as Kind) : dropFaulty(this.status.draft, faults);
+    const hostFaults = tellOnce([...this.status.hostFaults, ...faults]);
+    this.set({ draft: this.errand.complete(rest), hostFaults });
+    this.ask();
+  }
+}
+
+/** The query of an address, with its question mark. */
+function readSearch(address: string): string {
+  const at = address.indexOf('?');
+  return at < 0 ? '' : address.slice(at);
+}

@@ -1,0 +1,58 @@
+import type { AnyDraft } from '../data/draft.ts';
+import { type HostInput, readHostInput } from '../data/read-host-input.ts';
+import { isUnder } from './is-under.ts';
+
+/** Where a question may come from before anybody typed. */
+export interface Start {
+  /** The query of the page's address, where the element keeps it; else empty. */
+  readonly address: string;
+  /** What was left on this device, as a flat query. */
+  readonly kept: string;
+  /** What the host asks for: a flat query, or an object of the API's contract. */
+  readonly preset: unknown;
+  /** The unit that the host measures in. */
+  readonly unit: string | null | undefined;
+  /** Places that only the host may set. */
+  readonly locked: readonly string[];
+}
+
+/**
+ * What the address asks for, else what was left on the device, else what the host does. A locked place has what the
+ * host gave it, whatever the others say. What other sites append to an address is none of ours and passed over.
+ *
+ * @param keys the first parts of the paths that have a place.
+ *
+ * @example
+ * const start = { address: '', kept: 'target.size=lap', preset: 'block.cut=8', unit: 'in', locked: ['block'] };
+ * readStart(start, ['target', 'block']).draft // => { 'target.size': 'lap', 'block.cut': '8', unit: 'in' }
+ */
+export function readStart<Kind extends AnyDraft>(
+  { address, kept, preset, unit, locked }: Start,
+  keys: readonly string[],
+): HostInput<Kind> {
+  const read = (given: unknown) => readHostInput<Kind>(given, keys);
+  const host = read(preset ?? '');
+  const own = [address, kept].map(read).find(({ draft }) => Object.keys(draft).length > 0);
+  const draft = own === undefined ? host.draft : holdLocked(own.draft, host.draft, locked);
+  const ownFaults = own?.faults.filter(({ code }) => code !== 'unknown-key') ?? [];
+  return {
+    draft: { ...draft, ...(unit && draft['unit'] === undefined && { unit }) },
+    faults: [...host.faults, ...ownFaults],
+  };
+}
+
+/**
+ * A draft with its locked places as the host has them.
+ *
+ * @example
+ * holdLocked({ 'block.cut': '9', washes: '2' }, { 'block.cut': '8' }, ['block']) // => { washes: '2', 'block.cut': '8' }
+ */
+export function holdLocked<Kind extends AnyDraft>(
+  draft: Kind,
+  host: Kind,
+  locked: readonly string[],
+): Kind {
+  const pick = (from: Kind, isHeld: boolean) =>
+    Object.entries(from).filter(([path]) => isUnder(path, locked) === isHeld);
+  return Object.fromEntries([...pick(draft, false), ...pick(host, true)]) as Kind;
+}

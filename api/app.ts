@@ -10,6 +10,7 @@ import { allowMethods } from './http/allow-methods.ts';
 import { answerCrash } from './http/answer-crash.ts';
 import type { BoundEndpoint } from './http/bind-endpoint.ts';
 import { UNCACHED_HEADERS } from './http/headers.ts';
+import { holdAnswers } from './http/hold-answers.ts';
 import type { Surroundings } from './http/limit-rate.ts';
 import { answerProblem } from './http/problem.ts';
 import { layoutPicture } from './pages/layout-picture.ts';
@@ -48,3 +49,6 @@ app.get('/health', (context) => context.json({ ok: true, version }, 200, UNCACHE
 app.all('/health', allowMethods(['GET', 'HEAD']));
 app.notFound(({ req }) => answerProblem([{ code: 'not-found', path: [], received: req.path }]));
 app.onError(answerCrash);
+
+/** The door that every runtime opens: what is held, or the whole way. */
+export const answerRequest = holdAnswers(app.fetch);

@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { serve } from '@hono/node-server';
-import { app } from './app.ts';
+import { answerRequest } from './app.ts';
 import { loadFiles } from './load-files.ts';
 import { readPort } from './read-port.ts';
 
@@ -27,7 +27,7 @@ export async function startNode(options: {
   const serveFile = await loadFiles(options.assets);
   const ASSETS = { fetch: serveFile };
   const answer = async (request: Request): Promise<Response> => {
-    const answered = await app.fetch(request, { ASSETS });
+    const answered = await answerRequest(request, { ASSETS });
     if (answered.status !== 404 || !READS.includes(request.method)) return answered;
     const file = await serveFile(request);
     return file.status === 404 ? answered : file;

@@ -1,4 +1,4 @@
-import { app } from './app.ts';
+import { answerRequest } from './app.ts';
 
 /** The door of the edge runtime. */
-export default { fetch: app.fetch };
+export default { fetch: answerRequest };

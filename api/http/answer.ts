@@ -12,8 +12,6 @@ export interface NamedAnswer {
   readonly mediaType: string;
   /** Gives the body; not called where the caller holds it already. */
   readonly write: () => string;
-  /** Asked before writing: an answer in the place of this one, such as that there were too many. */
-  readonly refuse?: () => Promise<Response | undefined>;
 }
 
 /**
@@ -25,7 +23,7 @@ export async function answer(request: Request, named: NamedAnswer): Promise<Resp
   const { method, url } = request;
   const etag = await nameAnswer(named);
   const self = `${named.path}?${named.query}`;
-  const isCanonical = isRead(method) && new URL(self, url).href === url;
+  const isCanonical = isRead(method) && isAt(url, self);
   const isAskable = named.query.length <= SIZE_LIMITS.query;
   const headers = {
     ...(method === 'POST' ? UNCACHED_HEADERS : CACHED_HEADERS),
@@ -36,8 +34,6 @@ export async function answer(request: Request, named: NamedAnswer): Promise<Resp
   if (method !== 'POST' && matchesEtag(request.headers.get('If-None-Match'), etag)) {
     return new Response(null, { status: 304, headers });
   }
-  const refusal = await named.refuse?.();
-  if (refusal !== undefined) return refusal;
   return new Response(method === 'HEAD' ? null : named.write(), {
     headers: { ...headers, 'Content-Type': named.mediaType },
   });
@@ -46,6 +42,11 @@ export async function answer(request: Request, named: NamedAnswer): Promise<Resp
 /** The tag of an answer, known before it is reckoned. */
 export function nameAnswer({ engine, path, query }: Omit<NamedAnswer, 'write'>): Promise<string> {
   return makeEtag(`${engine} ${path}?${query}`);
+}
+
+/** An address is compared as its parser writes it, which takes longer than to see that it is the same. */
+function isAt(url: string, self: string): boolean {
+  return url.slice(url.indexOf('/', 'https://'.length)) === self || new URL(self, url).href === url;
 }
 
 function isRead(method: string): boolean {

@@ -7,7 +7,7 @@ import { allowMethods } from './allow-methods.ts';
 import { answer, type NamedAnswer } from './answer.ts';
 import type { Endpoint, Resolved } from './endpoint.ts';
 import { findFaults } from './find-faults.ts';
-import { limitRate, mayBeHeld, refuseExcess, type Surroundings } from './limit-rate.ts';
+import { limitRate, type Surroundings } from './limit-rate.ts';
 import { answerProblem } from './problem.ts';
 import { readsQuery } from './read-input.ts';
 import { RETIREMENTS, tellRetirement } from './retirement.ts';
@@ -63,8 +63,7 @@ export function bindEndpoint<Request, Understood extends Resolved>(
       const named = name(context.req.valid('query'));
       const { raw } = context.req;
       if (!named.ok) return answerProblem(named.faults, { fromQuery: readsQuery(raw.method) });
-      const refuse = async () => (mayBeHeld(raw) ? refuseExcess(context) : undefined);
-      return answer(raw, { ...named.value, refuse });
+      return answer(raw, named.value);
     });
     app.all(path, allowMethods(['GET', 'HEAD', 'POST', 'QUERY']));
   };

@@ -6,8 +6,9 @@
  */
 export async function makeEtag(identity: string): Promise<string> {
   const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(identity));
-  const bytes = new Uint8Array(digest, 0, 16);
-  return `"${Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('')}"`;
+  const words = new DataView(digest, 0, 16);
+  const hex = [0, 4, 8, 12].map((at) => words.getUint32(at).toString(16).padStart(8, '0'));
+  return `"${hex.join('')}"`;
 }
 
 /**

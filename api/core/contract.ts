@@ -218,6 +218,8 @@ export interface PlanRequest {
   readonly tolerance?: Tolerance;
   /** Meant for a child under twelve months. */
   readonly infant?: boolean;
+  /** Makers of the same quilt in a class; with it the answer lists the supplies of them all. */
+  readonly pupils?: number;
   readonly explain?: boolean;
 }
 
@@ -290,6 +292,8 @@ export interface PlanInput {
   readonly pace: Pace;
   readonly tolerance: { readonly seam: number; readonly cut: number; readonly ease: number };
   readonly infant: boolean;
+  /** Absent where no class was asked for. */
+  readonly pupils?: number;
   readonly explain: boolean;
 }
 
@@ -399,6 +403,18 @@ export interface MismatchAnswer {
   readonly within: number;
   /** The same when they are joined from one end. */
   readonly withinFromOneEnd: number;
+  /** Half of all row ends miss by less than this, joined from the middle outwards. */
+  readonly half: number;
+  /** 95 of 100 miss by less than this, joined from the middle outwards. */
+  readonly most: number;
+  /** 95 of 100 miss by less than this, joined from one end. */
+  readonly mostFromOneEnd: number;
+  /** Row ends that may miss, joined from the middle outwards: two a seam between rows. */
+  readonly ends: number;
+  /** How many of them are likely to be off by more than the ease, and so to be unpicked. */
+  readonly unpick: number;
+  /** The same when rows are joined from one end, and only the other end of each seam can miss. */
+  readonly unpickFromOneEnd: number;
 }
 
 /** Minutes of work by stage; machine time of washing and drying is not counted. */
@@ -433,7 +449,103 @@ export interface Step {
   readonly do: string;
   readonly count: number;
   readonly detail: string;
+  /** Of `time.total`; nothing for what is mostly waiting, such as a wash. The steps sum to the total. */
+  readonly minutes: number;
+  /** What the sentences name, as plain data: lengths in `unit`, counts, names. With `id` they say the step in any language. */
+  readonly figures: Readonly<Record<string, StepFigure>>;
   readonly cautions: readonly CautionCode[];
+}
+
+export type StepFigure = number | string | readonly string[];
+
+/** The steps in which something is sewn. */
+export type SewingStep = 'quilt-first' | 'quilt-second' | 'join' | 'join-rows' | 'border';
+
+/** Blocks of one print, to be stacked and kept together. */
+export interface BlockStack {
+  /** As in `layout.cells`. */
+  readonly letter: string;
+  /** The print's id; absent where the top is all one cloth. */
+  readonly print?: string;
+  readonly blocks: number;
+}
+
+/** The runs of stitching of one step, all alike. */
+export interface ChainGroup {
+  readonly step: SewingStep;
+  /** Runs of stitching without a cut of the thread. */
+  readonly chains: number;
+  /** Seams in each of them; one where nothing is chained. */
+  readonly seams: number;
+  /** Thread of each of them, needle and bobbin together, in `thread.unit`. */
+  readonly thread: number;
+}
+
+/** Where bobbins run out. */
+export interface BobbinChange {
+  readonly step: SewingStep;
+  /** The row that is joined or, in `join-rows`, joined on; absent where blocks are sewn one by one. */
+  readonly row?: string;
+  /** Bobbins that run out in it. */
+  readonly changes: number;
+  /**
+   * After how many blocks they run out, counted along the chain: blocks quilted, blocks joined on, blocks
+   * that a seam between rows or round the quilt has passed. 0 is before the first, between chains.
+   */
+  readonly after: readonly number[];
+}
+
+export interface WorkRow {
+  /** A is the top row, as on the floor sheet; AA follows Z. */
+  readonly name: string;
+  /** Its blocks from the left, a print's letter each. */
+  readonly blocks: string;
+}
+
+/** What the work needs, beside its steps. */
+export interface WorkAnswer {
+  /** One stack a print, of those that have blocks. */
+  readonly stacks: readonly BlockStack[];
+  /** By step, in the order of the work; only steps with something to sew. */
+  readonly chains: readonly ChainGroup[];
+  /** Bobbin changes at their chain, in the order of the work; one fewer in all than there are bobbins. */
+  readonly bobbins: readonly BobbinChange[];
+  /** From the top. */
+  readonly rows: readonly WorkRow[];
+  /** The block that is marked: its name by row and column, and its print. */
+  readonly topLeft: { readonly block: string; readonly letter: string };
+  /** Where the middle of a row falls: between two blocks, or on one, which then is both. */
+  readonly middle: { readonly from: number; readonly to: number };
+  /** Once round the stitch line. */
+  readonly perimeter: number;
+}
+
+/** One cloth for all pupils together, cut and bought as one. */
+export interface ClassCloth {
+  readonly role: Role;
+  readonly fabric: FabricName;
+  readonly print?: string;
+  /** Pieces of all pupils, their spare ones included. */
+  readonly pieces: number;
+  readonly strips: number;
+  readonly length: number;
+  readonly buy: Purchase;
+  /** Only with offers. */
+  readonly purchase?: readonly ClothBought[];
+  readonly cost?: ClothCost;
+  readonly lacking?: number;
+}
+
+/** What a class of pupils needs who all make this quilt. */
+export interface ClassAnswer {
+  readonly pupils: number;
+  /** In the order of `fabrics`. */
+  readonly fabrics: readonly ClassCloth[];
+  /** Thread and bobbins of all pupils; each winds her own bobbins. */
+  readonly thread: { readonly used: number; readonly bobbins: number; readonly unit: 'yd' | 'm' };
+  /** Machine needles and rotary blades for one pupil and for all. */
+  readonly needles: { readonly each: number; readonly all: number };
+  readonly blades: { readonly each: number; readonly all: number };
 }
 
 export interface PlanAnswer extends AnswerParts<PlanInput> {
@@ -466,6 +578,9 @@ export interface PlanAnswer extends AnswerParts<PlanInput> {
   readonly mismatch: MismatchAnswer;
   readonly time: TimeAnswer;
   readonly steps: readonly Step[];
+  readonly work: WorkAnswer;
+  /** Only where `pupils` was given. */
+  readonly class?: ClassAnswer;
   /** Where each print goes: a string a row from the top, a letter a block, A the first print. */
   readonly layout: {
     readonly cells: readonly string[];

@@ -58,6 +58,8 @@ export const NUMBER_LIMITS = {
   /** Lightness of a print, dark to light. */
   value: { least: 0, most: 100 },
   borderPasses: { least: 1, most: 6 },
+  /** Makers of the same quilt in a class. */
+  pupils: { least: 1, most: 60 },
   /** Blocks along one side of a layout. */
   layoutSide: { least: 1, most: 40 },
   /** Chooses one layout among those alike. */

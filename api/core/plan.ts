@@ -1,15 +1,15 @@
 import { listCautions } from './cautions.ts';
-import type { Assumption, Caution, PlanAnswer, PlanInput, Step } from './contract.ts';
+import type { Assumption, PlanAnswer, PlanInput } from './contract.ts';
 import { ENGINE } from './engine.ts';
-import { roundTo } from './length.ts';
 import { writeLinks } from './links.ts';
-import { GRAMS, massUnit } from './mass.ts';
 import { buyOffers } from './plan/buy-offers.ts';
+import { describeWork } from './plan/describe-work.ts';
 import { explainPlan } from './plan/explain-plan.ts';
+import { explainSteps } from './plan/explain-steps.ts';
 import { doubtOf, gatherCautions } from './plan/gather-cautions.ts';
 import { type Plan, reckonPlan } from './plan/reckon-plan.ts';
+import { supplyClass } from './plan/supply-class.ts';
 import { writePlan } from './plan/write-plan.ts';
-import { orderWork } from './sewing/order-work.ts';
 import { SOURCES } from './sources.ts';
 import { blocksToHalve } from './wash/shrink-plan.ts';
 import { type PlanSpec, specifyPlan } from './wish/plan-spec.ts';
@@ -32,13 +32,19 @@ export function planQuilt(resolved: Resolved<PlanInput>): PlanAnswer {
   const spec = specifyPlan(input);
   const reckoned = reckonPlan(spec);
   const plan = { ...reckoned, purchases: buyOffers(spec, reckoned) };
-  const figures = writePlan(plan, input.unit, input.pace);
+  const figures = {
+    ...writePlan(plan, input.unit, input.pace),
+    ...(input.pupils !== undefined && { class: supplyClass(plan, spec, input.pupils) }),
+  };
   const cautions = listCautions(gatherCautions(input, plan, spec));
+  const steps = describeWork(plan, spec, cautions);
   return {
     engine: ENGINE,
     ...figures,
-    steps: describeWork(plan, spec, cautions),
-    ...(input.explain && { why: explainPlan({ input, spec, plan, figures }) }),
+    steps,
+    ...(input.explain && {
+      why: [...explainPlan({ input, spec, plan, figures }), ...explainSteps(steps, plan.time)],
+    }),
     input,
     assumptions: [
       ...assumptions,
@@ -71,32 +77,4 @@ function describeDoubt(input: PlanInput, plan: Plan, spec: PlanSpec): readonly A
       : `${count} quilted test blocks, washed and measured both ways, would halve it`;
   const why = `Shrink of cloth that nobody measured leaves the washed size in doubt by this much; ${cure}`;
   return [{ path: 'swatches', value, why, source: SOURCES.model }];
-}
-
-/** The steps, each with those of its cautions that hold for this plan. */
-function describeWork(plan: Plan, spec: PlanSpec, cautions: readonly Caution[]): readonly Step[] {
-  const mass = massUnit(spec.unit);
-  const wet = plan.weight.wet / GRAMS[mass];
-  const told = new Set(cautions.map(({ code }) => code));
-  const steps = orderWork({
-    unit: spec.unit,
-    ...plan.grid,
-    ...plan.block,
-    clearance: plan.clearance,
-    fabrics: spec.layers.map((layer) => layer.fabric),
-    prewashed: spec.layers.filter((layer) => layer.prewashed).map((layer) => layer.role),
-    isMeasured: spec.shrink.isMeasured,
-    pieces: plan.cloth.reduce((sum, need) => sum + need.pieces + need.spare, 0),
-    snips: plan.snips.beforeJoining,
-    needle: plan.needle,
-    chained: spec.stitching.chained,
-    borderPasses: spec.stitching.borderPasses,
-    within: 100 * plan.mismatch.withinFromCentre,
-    ease: spec.trueness.ease,
-    wet: `${roundTo(wet, wet < 1 ? 2 : 1)} ${mass}`,
-  });
-  return steps.map((step) => ({
-    ...step,
-    cautions: step.cautions.filter((code) => told.has(code)),
-  }));
 }

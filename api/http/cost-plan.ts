@@ -9,7 +9,7 @@ const USUAL_BLOCKS = 200;
  * offers, which are tried together. Measured with `npm run bench`.
  */
 export function costPlan({ input }: { readonly input: PlanInput }): number {
-  const { target, block, cuts, layers, swatches } = input;
+  const { target, block, cuts, layers, swatches, pupils } = input;
   const cloths = layers.reduce((sum, { prints }) => sum + prints.length, 0);
   const sizes = block.cut === undefined ? cuts.length : 1;
   const blocks = 'columns' in target ? target.columns * target.rows : USUAL_BLOCKS;
@@ -17,5 +17,7 @@ export function costPlan({ input }: { readonly input: PlanInput }): number {
     (sum, { prints, offers = [] }) => sum + (prints.length * offers.length ** 2) / 2.5,
     0,
   );
-  return 4 + (sizes * cloths) / 40 + blocks / 50 + swatches.length / 4 + bought;
+  // A class buys all of it once more.
+  const purchases = pupils === undefined ? 1 : 2;
+  return 4 + (sizes * cloths) / 40 + blocks / 50 + swatches.length / 4 + purchases * bought;
 }

@@ -2,7 +2,7 @@
 const WHOLE: readonly string[] = [
   ...['unit', 'target', 'plan', 'kits', 'columns', 'rows', 'prints', 'pattern', 'pieces', 'block'],
   ...['cuts', 'swatches', 'layers', 'shape', 'touch', 'grain', 'sewn', 'wanted', 'washes'],
-  ...['confidence', 'spare', 'stitch', 'pace', 'tolerance', 'infant', 'explain'],
+  ...['confidence', 'spare', 'stitch', 'pace', 'tolerance', 'infant', 'pupils', 'explain'],
   ...['squaring', 'usable', 'fixed', 'seed', 'bolts', 'perKit', 'costs', 'currency', 'fibres'],
 ];
 

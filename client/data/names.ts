@@ -51,6 +51,7 @@ export const REQUEST_KEYS = [
   'pace',
   'tolerance',
   'infant',
+  'pupils',
   'explain',
 ] as const;
 

@@ -69,6 +69,7 @@ export const planRequestSchema = v.object({
   ),
   tolerance: maybe(alike(maybeLength, 'seam', 'cut', 'ease')),
   infant: maybeOn,
+  pupils: maybe(whole(limits.pupils)),
   explain: maybeOn,
 });
 

@@ -1,4 +1,4 @@
-import { SIZE_LIMITS } from '#core/limits.ts';
+import { NUMBER_LIMITS, SIZE_LIMITS } from '#core/limits.ts';
 
 const many = <T>(count: number, make: (at: number) => T): T[] =>
   Array.from({ length: count }, (_, at) => make(at));
@@ -60,6 +60,17 @@ export const EXTREMES: Readonly<Record<string, readonly object[]>> = {
       })),
       explain: true,
     })),
+    {
+      ...grid,
+      layers: sandwich.map((role) => ({
+        role,
+        prints: weighed,
+        offers: offers(SIZE_LIMITS.offers, true),
+      })),
+      stitch: { length: '0.5 mm', bobbin: '1 m' },
+      pupils: NUMBER_LIMITS.pupils.most,
+      explain: true,
+    },
     { target: { size: 'throw' }, swatches, explain: true },
     { ...grid, layers: [{ role: 'top', prints: counted([1250, ...many(25, () => 50)]) }, backing] },
     { ...grid, layers: [{ role: 'top', prints: counted([1250, 625, 625]) }, backing] },

@@ -71,6 +71,7 @@ const good: Readonly<Record<string, object>> = {
     pace: { snip: 0.05 },
     tolerance: { seam: '1/16', cut: 0, ease: 0.25 },
     infant: true,
+    pupils: 12,
     explain: true,
   },
 };

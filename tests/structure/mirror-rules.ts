@@ -9,6 +9,7 @@ export const EXEMPT: Readonly<Record<string, string>> = {
   'api/core/contract.ts': 'types only',
   'api/core/drawing/drawn-cuts.ts': 'types only',
   'api/core/plan/explained.ts': 'types only',
+  'api/core/sewing/work-facts.ts': 'types only',
   'api/docs/schema-shapes.ts': 'types only',
   'api/http/endpoint.ts': 'types only',
 };

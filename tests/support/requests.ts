@@ -105,6 +105,7 @@ export const planRequests: fc.Arbitrary<PlanRequest> = fc.record(
     washes: fc.integer({ min: 1, max: 50 }),
     spare: fc.integer({ min: 0, max: 30 }),
     infant: fc.boolean(),
+    pupils: fc.integer({ min: 1, max: 60 }),
     explain: fc.boolean(),
   },
   { requiredKeys: ['target'], noNullPrototype: true },

@@ -4,14 +4,16 @@ import { SOURCES } from '../sources.ts';
 import { DEFAULTS } from '../tables/defaults.ts';
 import { findSize } from '../tables/sizes.ts';
 import { derive } from './derive.ts';
+import { explainClass } from './explain-class.ts';
 import { explainCloth } from './explain-cloth.ts';
 import { explainSewing } from './explain-sewing.ts';
 import { explainShrink } from './explain-shrink.ts';
 import { explainThread } from './explain-thread.ts';
+import { explainWork } from './explain-work.ts';
 import type { Explained } from './explained.ts';
 
 /**
- * The derivation of every figure of a plan, in the caller's unit.
+ * The derivation of every figure of a plan but its steps, in the caller's unit.
  *
  * Each `formula` is plain arithmetic (`+ - * / ** ( )` and `floor ceil sqrt round max`) over the names in
  * `numbers`; reckoning it gives `value`, which is the figure at `path` of the answer.
@@ -23,6 +25,8 @@ export function explainPlan(explained: Explained): readonly Derivation[] {
     ...explainCloth(explained),
     ...explainThread(explained),
     ...explainSewing(explained),
+    ...explainWork(explained),
+    ...explainClass(explained),
   ];
 }
 

@@ -1,5 +1,6 @@
 import type { Derivation } from '../contract.ts';
 import { fromMillimetres, MILLIMETRES, roundTo } from '../length.ts';
+import { countChains } from '../sewing/count-chains.ts';
 import { countThreadEnds } from '../sewing/count-thread-ends.ts';
 import { crossingLength } from '../sewing/plan-thread.ts';
 import { SOURCES } from '../sources.ts';
@@ -68,7 +69,10 @@ function explainUse({ input, spec, plan, figures }: Explained): readonly Derivat
   const { thread } = figures;
   const seams = seamsOf(plan.thread.seams, inUnit);
   const ratio = roundTo(plan.thread.ratio, 12);
-  const ends = countThreadEnds(plan.grid, spec.stitching.borderPasses);
+  const { borderPasses } = spec.stitching;
+  const endsOf = (chained: boolean) =>
+    countThreadEnds(countChains(plan.grid, { chained, borderPasses }));
+  const ends = { chained: endsOf(true), singly: endsOf(false) };
   const spent = 'seamLength * ratio + 2 * (links * link + tails * tail)';
   const numbersOf = (count: { readonly links: number; readonly tails: number }) => ({
     seamLength: inUnit(plan.thread.seamLength),

@@ -46,7 +46,7 @@ function explainStages({ input, plan, figures }: Explained): readonly Derivation
       handleSeam: pace.handleSeam,
     }),
     say('snip', 'snips * snip', { snips: figures.fringe.snips, snip: pace.snip }),
-    say('layout', 'blocks * layBlock', { blocks, layBlock: pace.layBlock }),
+    say('layout', 'laid * layBlock', { laid: blocks > 1 ? blocks : 0, layBlock: pace.layBlock }),
     sew('joins', 'rows * (columns - 1)', { rows, columns }),
     sew('rows', '(rows - 1) * columns', { rows, columns }),
     sew('border', '4 * passes', { passes: stitch.borderPasses }),

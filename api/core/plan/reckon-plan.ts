@@ -3,11 +3,14 @@ import { type Block, faceOf } from '../block/size-block.ts';
 import { type Extent, type Grid, sewnSize, stitchLineSize } from '../block/size-quilt.ts';
 import { listCandidates, weighCandidate } from '../block/weigh-options.ts';
 import { buyCloth, type ClothNeed } from '../cloth/buy-cloth.ts';
-import type { TimeAnswer } from '../contract.ts';
+import type { BobbinChange, TimeAnswer } from '../contract.ts';
 import { arrangePrints } from '../layout/arrange-prints.ts';
 import { tidy } from '../length.ts';
 import { chooseNeedle } from '../sewing/choose-needle.ts';
 import { countSnips, type SnipCount } from '../sewing/count-snips.ts';
+import { type EndsExpected, expectEnds } from '../sewing/expect-ends.ts';
+import { findMiddle, type Middle } from '../sewing/find-middle.ts';
+import { placeBobbins } from '../sewing/place-bobbins.ts';
 import { planThread, type ThreadPlan } from '../sewing/plan-thread.ts';
 import { type Mismatch, predictMismatch } from '../sewing/predict-mismatch.ts';
 import { timeWork } from '../sewing/time-work.ts';
@@ -45,6 +48,9 @@ export interface Plan {
   readonly needle: string;
   readonly weight: QuiltWeight;
   readonly mismatch: Mismatch;
+  readonly ends: EndsExpected;
+  readonly bobbins: readonly BobbinChange[];
+  readonly middle: Middle;
   readonly time: TimeAnswer;
   readonly cells: readonly string[];
 }
@@ -67,7 +73,8 @@ export function reckonPlan(spec: PlanSpec): Plan {
   const thread = planThread({ grid, block, thickness }, spec.stitching);
   const snips = countSnips(grid, block);
   const pieces = cloth.reduce((sum, need) => sum + need.pieces + need.spare, 0);
-  const { borderPasses } = spec.stitching;
+  const { borderPasses, bobbin } = spec.stitching;
+  const mismatch = predictMismatch(grid.columns, spec.trueness);
   return {
     grid,
     blocks,
@@ -91,7 +98,10 @@ export function reckonPlan(spec: PlanSpec): Plan {
     thickness,
     needle: chooseNeedle(thickestLayers(grid) * thickness),
     weight: weighQuilt({ blocks, cut, gsm }),
-    mismatch: predictMismatch(grid.columns, spec.trueness),
+    mismatch,
+    ends: expectEnds(grid.rows, mismatch),
+    bobbins: placeBobbins(thread.chains, { grid, borderPasses, bobbin }, thread.bobbins),
+    middle: findMiddle(grid.columns),
     time: timeWork(
       { grid, pieces, seams: thread.seams, snips: snips.beforeJoining, borderPasses },
       spec.pace,

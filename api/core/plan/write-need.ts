@@ -38,7 +38,8 @@ export function writeNeed(
   };
 }
 
-function writePurchase({
+/** Writes what is bought of offers, what it comes to, and what they do not give. */
+export function writePurchase({
   lines,
   cost,
   lacking,

@@ -14,10 +14,10 @@ import { countTouching } from '../layout/count-touching.ts';
 import { fromMillimetres, MILLIMETRES, roundTo } from '../length.ts';
 import { GRAMS, massUnit } from '../mass.ts';
 import type { ThreadPlan } from '../sewing/plan-thread.ts';
-import type { Mismatch } from '../sewing/predict-mismatch.ts';
 import type { QuiltWeight } from '../sewing/weigh-quilt.ts';
 import { isSame, type Plan } from './reckon-plan.ts';
 import { writeNeed } from './write-need.ts';
+import { writeWork } from './write-work.ts';
 
 /** The figures of a plan in the caller's unit, without what stands round every answer. */
 export type PlanFigures = Pick<
@@ -35,6 +35,8 @@ export type PlanFigures = Pick<
   | 'weight'
   | 'mismatch'
   | 'time'
+  | 'work'
+  | 'class'
   | 'layout'
 >;
 
@@ -83,8 +85,9 @@ export function writePlan(plan: Plan, unit: Unit, pace: { readonly snip: number 
       needle: plan.needle,
     },
     weight: writeWeight(plan.weight, unit),
-    mismatch: writeMismatch(plan.mismatch, unit),
+    mismatch: writeMismatch(plan, unit),
     time: writeTime(plan.time),
+    work: writeWork(plan, unit),
     layout: { cells: plan.cells, touching: countTouching(plan.cells) },
   };
 }
@@ -144,13 +147,23 @@ function writeWeight(weight: QuiltWeight, unit: Unit): WeightAnswer {
   };
 }
 
-function writeMismatch(mismatch: Mismatch, unit: Unit): MismatchAnswer {
+function writeMismatch(
+  { mismatch, ends }: Pick<Plan, 'mismatch' | 'ends'>,
+  unit: Unit,
+): MismatchAnswer {
+  const length = (value: number) => fromMillimetres(value, unit);
   return {
-    rowDeviation: fromMillimetres(mismatch.rowDeviation, unit),
-    perEndFromOneEnd: fromMillimetres(mismatch.fromOneEnd, unit),
-    perEndFromCentre: fromMillimetres(mismatch.fromCentre, unit),
+    rowDeviation: length(mismatch.rowDeviation),
+    perEndFromOneEnd: length(mismatch.fromOneEnd),
+    perEndFromCentre: length(mismatch.fromCentre),
     within: roundTo(100 * mismatch.withinFromCentre, 4),
     withinFromOneEnd: roundTo(100 * mismatch.withinFromOneEnd, 4),
+    half: length(ends.half),
+    most: length(ends.most),
+    mostFromOneEnd: length(ends.mostFromOneEnd),
+    ends: ends.ends,
+    unpick: roundTo(ends.unpick, 4),
+    unpickFromOneEnd: roundTo(ends.unpickFromOneEnd, 4),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Grid } from '../block/size-quilt.ts';
+import type { Chains } from './count-chains.ts';
 
 /** How often thread is spent beside the seams themselves. */
 export interface ThreadEnds {
@@ -9,30 +9,14 @@ export interface ThreadEnds {
 }
 
 /**
- * Links and tails of a quilt sewn in chains, and of one sewn seam by seam.
- *
- * Chained: all blocks along one diagonal in a chain, then all along the other; the joins of a row
- * in a chain. A run of k seams in a chain has k − 1 links and two tails. The long seams between
- * rows and each pass of the border are runs of one. Singly every seam has two tails.
- * Counting, from the way the trade chains its pieces (common practice, no source).
+ * Links and tails of runs of stitching: a run of k seams has k − 1 links and two tails. Counting.
  *
  * @example
- * countThreadEnds({ columns: 3, rows: 2 }, 2).chained // => { links: 12, tails: 14 }
- * countThreadEnds({ columns: 3, rows: 2 }, 2).singly // => { links: 0, tails: 38 }
+ * countThreadEnds([{ chains: 2, seams: 3 }, { chains: 1, seams: 1 }]) // => { links: 4, tails: 6 }
  */
-export function countThreadEnds(
-  grid: Grid,
-  borderPasses: number,
-): { readonly chained: ThreadEnds; readonly singly: ThreadEnds } {
-  const { columns, rows } = grid;
-  const chains = [
-    ...Array.from({ length: 2 }, () => columns * rows),
-    ...Array.from({ length: rows }, () => columns - 1),
-    ...Array.from({ length: rows - 1 + borderPasses }, () => 1),
-  ].filter((seams) => seams > 0);
-  const seams = chains.reduce((sum, length) => sum + length, 0);
+export function countThreadEnds(runs: readonly Pick<Chains, 'chains' | 'seams'>[]): ThreadEnds {
   return {
-    chained: { links: seams - chains.length, tails: 2 * chains.length },
-    singly: { links: 0, tails: 2 * seams },
+    links: runs.reduce((sum, { chains, seams }) => sum + chains * (seams - 1), 0),
+    tails: runs.reduce((sum, { chains }) => sum + 2 * chains, 0),
   };
 }

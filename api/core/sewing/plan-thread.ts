@@ -1,6 +1,8 @@
 import { countNeeded } from '../block/count-whole.ts';
 import type { Block } from '../block/size-block.ts';
 import type { Grid } from '../block/size-quilt.ts';
+import type { SewingStep } from '../contract.ts';
+import { type Chains, countChains } from './count-chains.ts';
 import { countThreadEnds, type ThreadEnds } from './count-thread-ends.ts';
 import { measureSeams, type SeamLengths } from './measure-seams.ts';
 import { threadRatio } from './thread-ratio.ts';
@@ -18,7 +20,16 @@ export interface Stitching {
   readonly ratio?: number;
 }
 
+/** Runs of stitching with the thread of each of them, needle and bobbin together, mm. */
+export interface ChainThread extends Chains {
+  readonly thread: number;
+  /** What all of them together have in their seams, links and tails not counted, mm. */
+  readonly inSeams: number;
+}
+
 export interface ThreadPlan {
+  /** As they are sewn, in the order of the work; their thread sums to `used`. */
+  readonly chains: readonly ChainThread[];
   readonly seams: SeamLengths;
   readonly seamLength: number;
   /** Thread in the seams per length of seam. */
@@ -44,19 +55,23 @@ export function planThread(
   quilt: { readonly grid: Grid; readonly block: Block; readonly thickness: number },
   stitching: Stitching,
 ): ThreadPlan {
-  const seams = measureSeams(quilt.grid, quilt.block, stitching.borderPasses);
+  const { borderPasses } = stitching;
+  const seams = measureSeams(quilt.grid, quilt.block, borderPasses);
   const seamLength = seams.quilting + seams.joins + seams.rows + seams.border;
-  const inSeams =
-    stitching.ratio === undefined
-      ? sumThread(quilt, seams, stitching.length)
-      : seamLength * stitching.ratio;
-  const ends = countThreadEnds(quilt.grid, stitching.borderPasses);
-  const spent = ({ links, tails }: ThreadEnds) =>
-    inSeams + 2 * (links * stitching.link + tails * stitching.tail);
-  const chained = spent(ends.chained);
-  const singly = spent(ends.singly);
+  const stages = threadStages(quilt, seams, stitching);
+  const inSeams = stages.quilting + stages.joins + stages.rows + stages.border;
+  const spend = ({ links, tails }: ThreadEnds) =>
+    2 * (links * stitching.link + tails * stitching.tail);
+  const runsOf = (chained: boolean) => countChains(quilt.grid, { chained, borderPasses });
+  const chained = inSeams + spend(countThreadEnds(runsOf(true)));
+  const singly = inSeams + spend(countThreadEnds(runsOf(false)));
   const used = stitching.chained ? chained : singly;
   return {
+    chains: runsOf(stitching.chained).map((run) => {
+      const own = threadOfStep(run.step, stages);
+      const ends = countThreadEnds([{ chains: 1, seams: run.seams }]);
+      return { ...run, inSeams: own, thread: own / run.chains + spend(ends) };
+    }),
     seams,
     seamLength,
     ratio: inSeams / seamLength,
@@ -67,18 +82,27 @@ export function planThread(
   };
 }
 
-function sumThread(
+/** Thread in the seams of each stage, links and tails not counted. */
+function threadStages(
   quilt: { readonly grid: Grid; readonly block: Block; readonly thickness: number },
   seams: SeamLengths,
-  stitchLength: number,
-): number {
-  const ratioOf = (sandwiches: number) => threadRatio(sandwiches * quilt.thickness, stitchLength);
+  { length, ratio }: Stitching,
+): SeamLengths {
+  const ratioOf = (sandwiches: number) =>
+    ratio ?? threadRatio(sandwiches * quilt.thickness, length);
   const crossings = crossingLength(quilt.grid, quilt.block);
-  return (
-    (seams.quilting + seams.border) * ratioOf(1) +
-    (seams.joins + seams.rows - crossings) * ratioOf(2) +
-    crossings * ratioOf(4)
-  );
+  return {
+    quilting: seams.quilting * ratioOf(1),
+    joins: seams.joins * ratioOf(2),
+    rows: (seams.rows - crossings) * ratioOf(2) + crossings * ratioOf(4),
+    border: seams.border * ratioOf(1),
+  };
+}
+
+function threadOfStep(step: SewingStep, stages: SeamLengths): number {
+  if (step === 'join') return stages.joins;
+  if (step === 'join-rows') return stages.rows;
+  return step === 'border' ? stages.border : stages.quilting / 2;
 }
 
 /**

@@ -14,7 +14,7 @@ export interface Work {
 
 /**
  * Minutes of work by stage: counts times paces (common practice, no source; the paces are the
- * caller's to replace). Machine time of washing and drying is not work and not counted.
+ * caller's to replace). A lone block is not laid out. Machine time of washing and drying is not work and not counted.
  *
  * @param pace minutes for one of each
  * @returns minutes; `total` is their sum
@@ -28,7 +28,7 @@ export function timeWork(work: Work, pace: Pace): TimeAnswer {
     stack: blocks * pace.stackBlock,
     quilt: sew(work.seams.quilting) + 2 * blocks * pace.handleSeam,
     snip: work.snips * pace.snip,
-    layout: blocks * pace.layBlock,
+    layout: blocks > 1 ? blocks * pace.layBlock : 0,
     joins: sew(work.seams.joins) + rows * (columns - 1) * pace.handleSeam,
     rows: sew(work.seams.rows) + (rows - 1) * columns * pace.handleSeam,
     border: sew(work.seams.border) + 4 * work.borderPasses * pace.handleSeam,

@@ -78,6 +78,9 @@ export const BORDER_PASSES = 2;
 export const PRINTS = 4;
 /** Water held after the spin as a share of the dry mass: the middle of EU spin class B. */
 export const RETAINED_WATER = 0.5;
+/** Minutes of sewing that a machine needle serves, and rotary blades that a quilt takes: common practice, no source. */
+export const NEEDLE_MINUTES = 480;
+export const BLADES = 1;
 /** How much of its pull a layer keeps when it is pressed instead of stretched: own model. */
 export const BUCKLING = 0.25;
 

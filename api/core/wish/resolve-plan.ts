@@ -5,7 +5,14 @@ import { SPARE, WASHES } from '../tables/defaults.ts';
 import { checkBlock } from './check-block.ts';
 import { checkGrid } from './check-grid.ts';
 import { checkOffers } from './check-offers.ts';
-import { type Reading, type Resolved, readPlain, startReading, writeQuery } from './reading.ts';
+import {
+  keep,
+  type Reading,
+  type Resolved,
+  readPlain,
+  startReading,
+  writeQuery,
+} from './reading.ts';
 import { resolveBlock, resolveCuts } from './resolve-block.ts';
 import { resolveLayers } from './resolve-layers.ts';
 import { resolvePace, resolveStitch, resolveTolerance } from './resolve-sewing.ts';
@@ -42,6 +49,7 @@ export function resolvePlan(request: PlanRequest): Outcome<Resolved<PlanInput>> 
       given: request.infant,
       fallback: false,
     }),
+    ...resolvePupils(reading, request.pupils),
     explain: readPlain(reading, {
       path: ['explain'],
       given: request.explain,
@@ -57,6 +65,13 @@ export function resolvePlan(request: PlanRequest): Outcome<Resolved<PlanInput>> 
     assumptions: reading.assumptions,
     query: writeQuery(reading.kept),
   });
+}
+
+/** How many make the quilt; nothing is assumed where nobody said so. */
+function resolvePupils(reading: Reading, pupils: number | undefined): Pick<PlanInput, 'pupils'> {
+  if (pupils === undefined) return {};
+  keep(reading, ['pupils'], pupils);
+  return { pupils };
 }
 
 function resolveManner(

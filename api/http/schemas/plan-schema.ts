@@ -128,6 +128,7 @@ export const planSchema = z.strictObject({
   infant: z.exactOptional(
     z.boolean().check(z.meta({ description: 'Meant for a child under twelve months' })),
   ),
+  pupils: z.exactOptional(counted('pupils', 'Makers of this quilt in a class')),
   explain: z.exactOptional(
     z.boolean().check(z.meta({ description: 'Tell how each figure came about' })),
   ),

@@ -37,6 +37,9 @@ test('costPlan asks more for more swatches, and for prints that are bought of mo
   // Measured: up to 2.7 ms a print with eight offers, a point being a tenth of one.
   expect(offered(1, 8) - offered(1, 0)).toBeGreaterThan(20);
   expect(offered(26, 8)).toBeGreaterThan(10 * offered(26, 2));
+  const top = { kind: 'pieces' as const, id: 'Squares', width: 10, length: 10, count: 42 };
+  const layers = [{ role: 'top' as const, offers: [top] }, { role: 'backing' as const }];
+  expect(cost({ target, layers, pupils: 2 })).toBeGreaterThan(cost({ target, layers }));
 });
 
 test('costPlan lets fifty throws stand in one batch', () => {

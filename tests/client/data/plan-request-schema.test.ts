@@ -20,6 +20,11 @@ describe('planRequestSchema', () => {
     },
   );
 
+  test('planRequestSchema takes a class of one to sixty pupils', () => {
+    expect([1, 60].map((pupils) => is({ pupils }))).toEqual([true, true]);
+    expect([0, 61, 1.5].some((pupils) => is({ pupils }))).toBe(false);
+  });
+
   test('planRequestSchema takes whether it is for an infant as true or false alone', () => {
     expect([is({ infant: true }), is({ infant: false }), is({ infant: 'yes' })]).toEqual([
       true,

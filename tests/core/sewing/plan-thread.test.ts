@@ -56,6 +56,23 @@ describe('planThread', () => {
     expect(bobbins(half / 7)).toBe(7);
   });
 
+  test('planThread spends in its chains, each by its own, what it uses in all', () => {
+    fc.assert(
+      fc.property(
+        any,
+        fc.boolean(),
+        fc.integer({ min: 1, max: 6 }),
+        (one, chained, borderPasses) => {
+          const plan = planThread(one, { ...stitching, chained, borderPasses });
+          const spent = plan.chains.reduce((sum, run) => sum + run.chains * run.thread, 0);
+          const sewn = plan.chains.reduce((sum, run) => sum + run.inSeams, 0);
+          expect(spent / plan.used).toBeCloseTo(1, 9);
+          expect(sewn / (plan.ratio * plan.seamLength)).toBeCloseTo(1, 9);
+        },
+      ),
+    );
+  });
+
   test('planThread chained never uses more than singly while a link is at most two tails', () => {
     fc.assert(
       fc.property(

@@ -38,6 +38,12 @@ describe('timeWork', () => {
     expect(countBy('handleSeam')).toMatchObject({ quilt: 12, joins: 4, rows: 3, border: 8 });
   });
 
+  test('timeWork does not lay out a lone block', () => {
+    const lone = { ...work, grid: { columns: 1, rows: 1 } };
+    const paces = { ...NONE, layBlock: 1 } as unknown as Parameters<typeof timeWork>[1];
+    expect(timeWork(lone, paces).layout).toBe(0);
+  });
+
   test('timeWork totals its stages', () => {
     const pace = fc.double({ min: 0, max: 120, noNaN: true });
     const paces = fc.record({

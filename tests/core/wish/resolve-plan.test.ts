@@ -134,6 +134,13 @@ describe('resolvePlan', () => {
     }
   });
 
+  test('resolvePlan keeps how many make the quilt, and assumes nothing where nobody said so', () => {
+    const said = understand({ target, pupils: 1 });
+    expect(said.input.pupils).toBe(1);
+    expect(said.query).toBe('target.width=40&target.height=50&pupils=1');
+    expect(understand({ target }).input).not.toHaveProperty('pupils');
+  });
+
   test('resolvePlan keeps that a quilt is for an infant, and assumes nothing where nobody said so', () => {
     const said = understand({ target, infant: true });
     expect(said.input.infant).toBe(true);

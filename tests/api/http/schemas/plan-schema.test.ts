@@ -50,6 +50,11 @@ describe('planSchema', () => {
       expect(takes({ target, [part]: { nonsense: 1 } })).toBe(false);
     },
   );
+  test('takes a class of one to sixty pupils, in whole numbers', () => {
+    expect([1, 12, 60].map((pupils) => takes({ target, pupils }))).toEqual([true, true, true]);
+    expect([0, 61, 2.5, '12', null].some((pupils) => takes({ target, pupils }))).toBe(false);
+  });
+
   test('takes whether it is for an infant as true or false alone', () => {
     expect([true, false].map((infant) => takes({ target, infant }))).toEqual([true, true]);
     expect(['yes', 1, null].some((infant) => takes({ target, infant }))).toBe(false);

@@ -28,6 +28,10 @@ export const FAULT_CODES = [
   // Lengths as people write them
   'not-a-length',
   'unclear-comma',
+  'negative-length',
+  'zero-parts',
+  'two-lengths',
+  'unknown-unit',
   // Its meaning
   'target-unclear',
   'size-not-in-region',

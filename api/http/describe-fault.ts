@@ -56,6 +56,14 @@ const SENTENCES: Readonly<Record<FaultCode, (words: Words) => string>> = {
     `${name} is ${got}, which is no length: write it as 8.5, 8 1/2, 21.5 cm or 0.75 yd.`,
   'unclear-comma': ({ name, got }) =>
     `${name} is ${got}, whose comma may part thousands or decimals: write it with a point or without the comma.`,
+  'negative-length': ({ name, got }) =>
+    `${name} is ${got}, and no length is below nothing: leave out the minus.`,
+  'zero-parts': ({ name, got }) =>
+    `${name} is ${got}, and nothing is cut into 0 parts: write a fraction such as 8 1/2.`,
+  'two-lengths': ({ name, got }) =>
+    `${name} is ${got}, which reads as two lengths: give one, and of two terms name both units, as in 4 ft 2 in.`,
+  'unknown-unit': ({ name, got }) =>
+    `${name} is ${got}, whose unit is not known: use in, ft, yd, mm, cm or m.`,
   'target-unclear': ({ name, want }) => `${name} must say one size, and in one way: give ${want}.`,
   'size-not-in-region': ({ name, got, want }) =>
     `${name} is ${got}, which is not sold there: give one of ${want}.`,

@@ -39,6 +39,14 @@ export const PROBLEM_MEANINGS: Readonly<Record<ProblemKind, string>> = {
     'A length is a number, or text such as 8 1/2, 8½, 21,5, 21.5 cm, 0.75 yd or 8 1/2". This is none of them.',
   'unclear-comma':
     'In 1,250 the comma may set off thousands or decimals, and the two differ a thousandfold. Write 1250 or 1.25.',
+  'negative-length':
+    'Nothing is shorter than nothing. Leave out the minus; a dash between whole number and fraction, as in 8-1/2, is no minus.',
+  'zero-parts':
+    'The lower figure of a fraction says into how many parts a whole is cut, and 0 parts are none. Write it as in 8 1/2.',
+  'two-lengths':
+    'Where one length belongs stand two numbers, as in 40 x 50 or 1 250. Give one. A length in two terms names both units, the larger first: 4 ft 2 in.',
+  'unknown-unit':
+    'After the number stands a word that is no unit of length here. Known are in, ft, yd, mm, cm and m, written out too, in English, German, Spanish and French.',
   'target-unclear':
     'A plan needs the size wished for, said in one way and no more: width and height, the name of a size, the measures of a bed, or columns and rows.',
   'size-not-in-region':

@@ -1,13 +1,20 @@
 import type { FabricName, Role, SizeName } from '#core/contract.ts';
 import type { FaultCode } from '#core/faults.ts';
 import type { Fault } from '#core/outcome.ts';
+import { commaReadings } from '../comma-readings.ts';
+import { sayFigure } from '../say-figure.ts';
 
 /** One sentence for each fault: what is wrong, and what would make it right. */
 type Sentences = Readonly<Record<FaultCode, (fault: Fault) => string>>;
 
 const where = ({ path }: Fault) => `“${path.join('.')}”`;
 const given = ({ received = '' }: Fault) => `“${received}”`;
-const wanted = ({ expected = '' }: Fault) => expected;
+/** What would do, where it is a figure; else in other words. */
+const bound = ({ expected }: Fault, words: string, otherwise: string) => {
+  const figure = sayFigure('en', expected);
+  return figure === '' ? otherwise : `${words} ${figure}.`;
+};
+const found = ({ received }: Fault) => sayFigure('en', received) || 'that width';
 
 const broken = () => 'The planner could not read that. Try again.';
 
@@ -26,23 +33,30 @@ const faults: Sentences = {
   'wrong-type': (fault) => `${given(fault)} is not what belongs here. Try a number.`,
   'not-one-of': (fault) => `${given(fault)} is not on the list. Choose one that is.`,
   empty: () => 'Type a number, such as 8½.',
-  'too-short': (fault) => `That is too few. Give at least ${wanted(fault)}.`,
-  'too-long': (fault) => `That is too much. Give at most ${wanted(fault)}.`,
+  'too-short': (fault) => `That is too short. ${bound(fault, 'Give at least', 'Give more.')}`,
+  'too-long': (fault) => `That is too long. ${bound(fault, 'Keep to at most', 'Give less.')}`,
   'not-whole': () => 'Give a whole number.',
-  'too-small': (fault) => `That is too small. Give at least ${wanted(fault)}.`,
-  'too-large': (fault) => `That is too large. Give at most ${wanted(fault)}.`,
+  'too-small': (fault) => `That is too small. ${bound(fault, 'Give at least', 'Give more.')}`,
+  'too-large': (fault) => `That is too large. ${bound(fault, 'Give at most', 'Give less.')}`,
   'bad-name': (fault) => `${given(fault)} cannot be used here. Keep to letters and figures.`,
   'not-a-length': (fault) => `${given(fault)} is not a length. Write 8½, 8.5 or 21,5 cm.`,
-  'unclear-comma': (fault) => `${given(fault)} may mean thousands. Write a point for the comma.`,
+  'unclear-comma': (fault) =>
+    `${given(fault)} may mean two things. Write ${commaReadings('en', `${fault.received}`).join(' or ')}.`,
+  'negative-length': () => 'A length is never below nothing. Leave out the minus.',
+  'zero-parts': (fault) => `${given(fault)}: nothing is cut into 0 parts. Write 8½ or 8 1/2.`,
+  'two-lengths': (fault) =>
+    `${given(fault)} reads as two lengths. Give one, such as 8½ or 4 ft 2 in.`,
+  'unknown-unit': (fault) =>
+    `The unit in ${given(fault)} is not known. Use in, ft, yd, mm, cm or m.`,
   'target-unclear': () => 'Give one size: width and length, a name, a mattress or blocks.',
   'size-not-in-region': (fault) =>
     `${given(fault)} is not a size there. Choose another region or size.`,
   'seam-eats-face': (fault) =>
-    `Two seams of ${fault.received} leave nothing of the block. Stay under ${wanted(fault)}, or cut larger.`,
+    `Two seams of ${found(fault)} leave nothing of the block. Cut larger. ${bound(fault, 'Or stay under', 'Or sew narrower seams.')}`,
   'snips-reach-stitching': (fault) =>
-    `Snips of ${fault.received} reach the stitching. Stay under ${wanted(fault)}.`,
+    `Snips of ${found(fault)} reach the stitching. ${bound(fault, 'Stay under', 'Snip less deep.')}`,
   'roll-too-narrow': (fault) =>
-    `This bolt gives ${fault.received} and a block needs ${wanted(fault)}. Cut smaller, or find wider cloth.`,
+    `This bolt is too narrow. ${bound(fault, 'A block needs', 'It takes no block.')} Cut smaller, or find wider cloth.`,
   'layers-unfit': () => 'Give one top, one backing and at most two layers between.',
   'repeated-id': (fault) => `Two prints are called ${given(fault)}. Rename one.`,
   'counts-do-not-sum': () => 'The prints and the quilt differ in blocks. Make them equal.',

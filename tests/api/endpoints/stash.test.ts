@@ -42,7 +42,7 @@ describe('/v1/stash', () => {
     [{ pieces: [{ ...piece, role: 'middle' }] }, 'layers-unfit', '/pieces'],
     [{ pieces: [{ ...piece, role: 'side' }] }, 'not-one-of', '/pieces/0/role'],
     [{ pieces: [{ ...piece, width: 0 }] }, 'too-small', '/pieces/0/width'],
-    [{ pieces: [{ ...piece, length: -3 }] }, 'not-a-length', '/pieces/0/length'],
+    [{ pieces: [{ ...piece, length: -3 }] }, 'negative-length', '/pieces/0/length'],
     [{ pieces: [{ ...piece, count: 1.5 }] }, 'not-whole', '/pieces/0/count'],
     [{ pieces: [{ ...piece, count: 1001 }] }, 'too-large', '/pieces/0/count'],
     [{ pieces: [{ ...piece, print: 'a\u0000' }] }, 'bad-name', '/pieces/0/print'],

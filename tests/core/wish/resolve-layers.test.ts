@@ -127,7 +127,7 @@ describe('resolveLayers', () => {
     ]);
     expect(faults.map(({ code, path }) => [code, path.join('.')])).toEqual([
       ['not-a-length', 'layers.0.width'],
-      ['not-a-length', 'layers.0.selvage'],
+      ['negative-length', 'layers.0.selvage'],
       ['too-small', 'layers.1.prints.0.width'],
     ]);
   });

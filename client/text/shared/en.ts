@@ -1,20 +1,12 @@
 import type { FabricName, Role, SizeName } from '#core/contract.ts';
 import type { FaultCode } from '#core/faults.ts';
 import type { Fault } from '#core/outcome.ts';
-import { commaReadings } from '../comma-readings.ts';
-import { sayFigure } from '../say-figure.ts';
+import { makeFaultWords } from '../fault-words.ts';
 
 /** One sentence for each fault: what is wrong, and what would make it right. */
 type Sentences = Readonly<Record<FaultCode, (fault: Fault) => string>>;
 
-const where = ({ path }: Fault) => `“${path.join('.')}”`;
-const given = ({ received = '' }: Fault) => `“${received}”`;
-/** What would do, where it is a figure; else in other words. */
-const bound = ({ expected }: Fault, words: string, otherwise: string) => {
-  const figure = sayFigure('en', expected);
-  return figure === '' ? otherwise : `${words} ${figure}.`;
-};
-const found = ({ received }: Fault) => sayFigure('en', received) || 'that width';
+const { where, given, found, bound, meant } = makeFaultWords('en', ['“', '”']);
 
 const broken = () => 'The planner could not read that. Try again.';
 
@@ -40,8 +32,7 @@ const faults: Sentences = {
   'too-large': (fault) => `That is too large. ${bound(fault, 'Give at most', 'Give less.')}`,
   'bad-name': (fault) => `${given(fault)} cannot be used here. Keep to letters and figures.`,
   'not-a-length': (fault) => `${given(fault)} is not a length. Write 8½, 8.5 or 21,5 cm.`,
-  'unclear-comma': (fault) =>
-    `${given(fault)} may mean two things. Write ${commaReadings('en', `${fault.received}`).join(' or ')}.`,
+  'unclear-comma': (fault) => `${given(fault)} may mean two things. Write ${meant(fault, ' or ')}.`,
   'negative-length': () => 'A length is never below nothing. Leave out the minus.',
   'zero-parts': (fault) => `${given(fault)}: nothing is cut into 0 parts. Write 8½ or 8 1/2.`,
   'two-lengths': (fault) =>
@@ -52,9 +43,9 @@ const faults: Sentences = {
   'size-not-in-region': (fault) =>
     `${given(fault)} is not a size there. Choose another region or size.`,
   'seam-eats-face': (fault) =>
-    `Two seams of ${found(fault)} leave nothing of the block. Cut larger. ${bound(fault, 'Or stay under', 'Or sew narrower seams.')}`,
+    `Two seams of ${found(fault, 'that width')} leave nothing of the block. Cut larger. ${bound(fault, 'Or stay under', 'Or sew narrower seams.')}`,
   'snips-reach-stitching': (fault) =>
-    `Snips of ${found(fault)} reach the stitching. ${bound(fault, 'Stay under', 'Snip less deep.')}`,
+    `Snips of ${found(fault, 'that depth')} reach the stitching. ${bound(fault, 'Stay under', 'Snip less deep.')}`,
   'roll-too-narrow': (fault) =>
     `This bolt is too narrow. ${bound(fault, 'A block needs', 'It takes no block.')} Cut smaller, or find wider cloth.`,
   'layers-unfit': () => 'Give one top, one backing and at most two layers between.',

@@ -59,6 +59,23 @@ function beats(one: Candidate, other: Candidate, isEarlier: boolean): boolean {
 }
 
 /**
+ * Whether two candidates are the same blocks in the same grid.
+ *
+ * @example
+ * isSame({ cut: 200, grid: { columns: 2, rows: 3 } }, { cut: 200, grid: { columns: 2, rows: 3 } }) // => true
+ */
+export function isSame(
+  one: Pick<Candidate, 'cut' | 'grid'>,
+  other: Pick<Candidate, 'cut' | 'grid'>,
+): boolean {
+  return (
+    one.cut === other.cut &&
+    one.grid.columns === other.grid.columns &&
+    one.grid.rows === other.grid.rows
+  );
+}
+
+/**
  * Two parts in a hundred of the longer side: less than an unmeasured wash leaves in doubt.
  * Own judgement, no source.
  */

@@ -4,6 +4,7 @@ import {
   byFit,
   type Candidate,
   chooseHandiest,
+  isSame,
   keepUnbeaten,
   misfit,
   NEAR,
@@ -133,5 +134,14 @@ describe('chooseHandiest', () => {
         expect(chosen.grid.columns).toBe(fewest);
       }),
     );
+  });
+});
+
+describe('isSame', () => {
+  test('isSame by cut and grid alone', () => {
+    const one = { cut: 200, grid: { columns: 2, rows: 3 } };
+    expect(isSame(one, { ...one })).toBe(true);
+    expect(isSame(one, { ...one, cut: 201 })).toBe(false);
+    expect(isSame(one, { ...one, grid: { columns: 3, rows: 2 } })).toBe(false);
   });
 });

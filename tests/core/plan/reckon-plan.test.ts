@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { byFit, keepUnbeaten, misfit, NEAR } from '#core/block/rank-options.ts';
+import { byFit, isSame, keepUnbeaten, misfit, NEAR } from '#core/block/rank-options.ts';
 import type { PlanRequest } from '#core/contract.ts';
-import { isSame, reckonPlan } from '#core/plan/reckon-plan.ts';
+import { reckonPlan } from '#core/plan/reckon-plan.ts';
 import { specifyPlan } from '#core/wish/plan-spec.ts';
 import { resolvePlan } from '#core/wish/resolve-plan.ts';
 import { understandPlan } from '../../support/plans.ts';
@@ -126,14 +126,5 @@ describe('reckonPlan', () => {
         expect(rows.reduce((sum, need) => sum + need.pieces, 0)).toBe(blocks);
       }
     });
-  });
-});
-
-describe('isSame', () => {
-  test('isSame by cut and grid alone', () => {
-    const one = { cut: 200, grid: { columns: 2, rows: 3 } };
-    expect(isSame(one, { ...one })).toBe(true);
-    expect(isSame(one, { ...one, cut: 201 })).toBe(false);
-    expect(isSame(one, { ...one, grid: { columns: 3, rows: 2 } })).toBe(false);
   });
 });

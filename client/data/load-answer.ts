@@ -77,10 +77,15 @@ async function askService<Answer, Core>(
   });
   if (response.status === 429) return { kind: 'unreachable', trouble: 'busy' };
   if (response.status >= 500) return { kind: 'unreachable', trouble: 'broken' };
-  const body: unknown = await response.json();
+  const body: unknown = await response.json().catch(passOver);
   if (response.ok && isAnswer(body)) return { kind: 'answer', answer: body, from: 'service' };
   const faults = response.ok ? undefined : readProblem(body);
   return faults === undefined
     ? { kind: 'unreachable', trouble: 'strange' }
     : { kind: 'faults', faults };
+}
+
+/** What is no JSON is read as nothing; what broke off on its way is no answer at all. */
+function passOver(error: unknown): undefined {
+  if (!(error instanceof SyntaxError)) throw error;
 }

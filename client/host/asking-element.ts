@@ -43,6 +43,8 @@ export abstract class AskingElement<
   #history: HistoryWay = 'leave';
   /** What the host set, which locked places keep. */
   #host = {} as Kind;
+  /** What was set, or restored by the browser, before the element was there. */
+  #first = '';
   /** How often the rest may yet be asked for without what is at fault. */
   #tries = 0;
   readonly #asker: Asker = makeAsker<Answer>({
@@ -77,6 +79,7 @@ export abstract class AskingElement<
 
   override connectedCallback(): void {
     super.connectedCallback();
+    keepEarly(this, 'value');
     globalThis.addEventListener('popstate', this.#readAddress);
     if (this.hasUpdated && this.status.isBusy) this.ask();
   }
@@ -101,7 +104,8 @@ export abstract class AskingElement<
   }
 
   protected override begin(draft: string): void {
-    this.#begin({ address: '', kept: draft });
+    if (this.hasUpdated) this.#begin({ address: '', kept: draft });
+    else this.#first = draft;
   }
 
   protected set(change: Partial<AskStatus<Kind, Answer>>): void {
@@ -151,7 +155,11 @@ export abstract class AskingElement<
 
   get #whom(): Source<Core> {
     const { source } = this;
-    return { ...source, api: this.api ?? source.api, isAhead: this.ahead || !this.embedded };
+    return {
+      ...source,
+      api: this.api ?? source.api,
+      isAhead: this.ahead || this.may(this.address),
+    };
   }
 
   readonly #readAddress = (): void => {
@@ -159,16 +167,18 @@ export abstract class AskingElement<
   };
 
   #beginHere(): void {
-    const address = this.may(this.address) ? location.search : '';
-    const kept = this.may(this.remember) ? readDraft(this.errand.name) : '';
+    const first = this.#first;
+    this.#first = '';
+    const address = this.may(this.address) && first === '' ? location.search : '';
+    const kept = first || (this.may(this.remember) ? readDraft(this.errand.name) : '');
     this.#begin({ address, kept });
   }
 
   #begin(own: { readonly address: string; readonly kept: string }): void {
     const { errand, unit, lockedPlaces: locked } = this;
     const start = { ...own, preset: this.request ?? this.preset, unit, locked };
-    const { draft, faults: hostFaults } = readStart<Kind>(start, errand.keys);
-    this.#host = readStart<Kind>({ ...start, address: '', kept: '' }, errand.keys).draft;
+    const { draft, host, faults: hostFaults } = readStart<Kind>(start, errand.keys);
+    this.#host = host;
     this.#history = 'leave';
     this.#typedAt = '';
     this.#tries = TRIES;
@@ -218,4 +228,12 @@ export abstract class AskingElement<
 function readSearch(address: string): string {
   const at = address.indexOf('?');
   return at < 0 ? '' : address.slice(at);
+}
+
+/** Gives a property that a page set before the element was defined to the element. */
+function keepEarly<Name extends string>(element: Record<Name, unknown>, name: Name): void {
+  if (!Object.hasOwn(element, name)) return;
+  const early = element[name];
+  Reflect.deleteProperty(element, name);
+  element[name] = early;
 }

@@ -19,7 +19,7 @@ import { type FormFacts, tellForm } from './tell-form.ts';
  * - `address`: keep the question in the page's address, so that links and the back button work.
  * - `remember`: keep what was typed on this device.
  * - `embedded`: overrules `address` and `remember`: neither address nor storage is touched.
- * - `ahead`: when embedded, fetch what answers without a network beforehand too; else once the service fails.
+ * - `ahead`: fetch what answers without a network beforehand, as with `address`; else once the service fails.
  * - `lang`: language; default the page's, else English.
  */
 export abstract class HostedElement<Words> extends LitElement {
@@ -60,6 +60,10 @@ export abstract class HostedElement<Words> extends LitElement {
   declare protected isDisabled: boolean;
 
   readonly #internals = this.attachInternals();
+  /** A page may change its language while it is open. */
+  readonly #page = new MutationObserver(() => void this.#speak());
+  /** The language last asked for: words of another that come later are not taken. */
+  #wanted = '';
 
   /** Where its words are. */
   protected abstract readonly text: TextSource<Words>;
@@ -96,8 +100,11 @@ export abstract class HostedElement<Words> extends LitElement {
     return this.#internals.reportValidity();
   }
 
+  /** The browser may tell while a view is written, when a change of state would be lost: it is taken after. */
   formDisabledCallback(isDisabled: boolean): void {
-    this.isDisabled = isDisabled;
+    queueMicrotask(() => {
+      this.isDisabled = isDisabled;
+    });
   }
 
   formResetCallback(): void {
@@ -110,7 +117,13 @@ export abstract class HostedElement<Words> extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    this.#page.observe(document.documentElement, { attributeFilter: ['lang'] });
     void this.#speak();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#page.disconnect();
   }
 
   override willUpdate(changed: Map<PropertyKey, unknown>): void {
@@ -145,7 +158,10 @@ export abstract class HostedElement<Words> extends LitElement {
 
   async #speak(): Promise<void> {
     const tag = this.closest('[lang]')?.getAttribute('lang') ?? '';
-    this.words = await loadText(this.text, chooseLanguage([tag]));
+    const language = chooseLanguage([tag]);
+    this.#wanted = language;
+    const words = await loadText(this.text, language);
+    if (language === this.#wanted) this.words = words;
   }
 }
 

@@ -1,5 +1,6 @@
 import type { AnyDraft } from '../data/draft.ts';
 import { type HostInput, readHostInput } from '../data/read-host-input.ts';
+import { switchUnit } from '../fields/switch-unit.ts';
 import { isUnder } from './is-under.ts';
 
 /** Where a question may come from before anybody typed. */
@@ -16,28 +17,42 @@ export interface Start {
   readonly locked: readonly string[];
 }
 
+/** What is asked first. */
+export interface Started<Kind extends AnyDraft> extends HostInput<Kind> {
+  /** What the host alone asks for, in the unit of the draft. */
+  readonly host: Kind;
+}
+
 /**
  * What the address asks for, else what was left on the device, else what the host does. A locked place has what the
- * host gave it, whatever the others say. What other sites append to an address is none of ours and passed over.
+ * host gave it, whatever the others say, and as long as it gave it: where the units differ it is said in the other one.
+ * What other sites append to an address is none of ours and passed over.
  *
  * @param keys the first parts of the paths that have a place.
  *
  * @example
  * const start = { address: '', kept: 'target.size=lap', preset: 'block.cut=8', unit: 'in', locked: ['block'] };
- * readStart(start, ['target', 'block']).draft // => { 'target.size': 'lap', 'block.cut': '8', unit: 'in' }
+ * readStart(start, ['target', 'block']).draft // => { 'target.size': 'lap', 'block.cut': '8' }
+ * readStart({ ...start, kept: 'unit=cm' }, ['block', 'unit']).draft // => { unit: 'cm', 'block.cut': '20.32' }
  */
 export function readStart<Kind extends AnyDraft>(
   { address, kept, preset, unit, locked }: Start,
   keys: readonly string[],
-): HostInput<Kind> {
+): Started<Kind> {
   const read = (given: unknown) => readHostInput<Kind>(given, keys);
-  const host = read(preset ?? '');
+  const given = read(preset ?? '');
+  const isUnitSaid = !unit || given.draft['unit'] !== undefined;
+  const host = isUnitSaid ? given.draft : { ...given.draft, unit };
   const own = [address, kept].map(read).find(({ draft }) => Object.keys(draft).length > 0);
-  const draft = own === undefined ? host.draft : holdLocked(own.draft, host.draft, locked);
-  const ownFaults = own?.faults.filter(({ code }) => code !== 'unknown-key') ?? [];
+  if (own === undefined) return { draft: host, host, faults: given.faults };
+  const spoken = isUnder('unit', locked) ? host['unit'] : own.draft['unit'];
+  const say = (draft: Kind) =>
+    switchUnit(draft, spoken === 'cm' ? 'cm' : 'in', { called: {}, input: undefined }).draft;
+  const ownFaults = own.faults.filter(({ code }) => code !== 'unknown-key');
   return {
-    draft: { ...draft, ...(unit && draft['unit'] === undefined && { unit }) },
-    faults: [...host.faults, ...ownFaults],
+    draft: holdLocked(say(own.draft), say(host), locked),
+    host: say(host),
+    faults: [...given.faults, ...ownFaults],
   };
 }
 

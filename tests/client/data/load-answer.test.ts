@@ -53,11 +53,21 @@ describe('loadAnswer', () => {
     expect(await ask()).toEqual({ kind: 'answer', answer: 4, from: 'device' });
   });
 
-  test('loadAnswer tells the faults of the service, and that nobody can be asked', async () => {
+  test('loadAnswer tells the faults of the service', async () => {
     vi.stubGlobal('fetch', answer({ errors: [{ code: 'empty', pointer: '/of' }] }, 422));
     expect(await ask()).toEqual({ kind: 'faults', faults: [{ code: 'empty', path: ['of'] }] });
-    vi.stubGlobal('fetch', answer('four'));
+  });
+
+  test.each([
+    ['strange', answer('four')],
+    ['strange', answer({ detail: 'no faults' }, 404)],
+    ['strange', vi.fn(async () => new Response('<p>Sign in to this network.'))],
+    ['busy', answer('', 429)],
+    ['broken', answer('', 500)],
+    ['silent', vi.fn(() => Promise.reject(new TypeError('Failed to fetch')))],
+  ])('loadAnswer tells why nobody can be asked: %s', async (trouble, fetch) => {
+    vi.stubGlobal('fetch', fetch);
     const loadCore = () => Promise.reject(new Error('none'));
-    expect(await ask({ loadCore })).toEqual({ kind: 'unreachable', trouble: 'silent' });
+    expect(await ask({ loadCore })).toEqual({ kind: 'unreachable', trouble });
   });
 });

@@ -63,16 +63,17 @@ describe('HostedElement', () => {
     const field = find<HTMLInputElement>(inside(toy), '#length');
     const fieldset = find<HTMLFieldSetElement>(document.body, 'fieldset');
     fieldset.disabled = true;
-    await toy.updateComplete;
-    expect(field.matches(':disabled')).toBe(true);
+    await expect.poll(() => field.matches(':disabled')).toBe(true);
     expect(sent()).toEqual({});
     fieldset.disabled = false;
-    await toy.updateComplete;
-    expect(field.matches(':disabled')).toBe(false);
+    await expect.poll(() => field.matches(':disabled')).toBe(false);
+    expect(sent()).toEqual({ rope: 'rope.length=4' });
     toy.disabled = true;
     await expect.poll(() => field.matches(':disabled')).toBe(true);
     expect(toy.matches(':disabled')).toBe(true);
     expect(sent()).toEqual({});
+    toy.disabled = false;
+    await expect.poll(() => field.matches(':disabled')).toBe(false);
   });
 
   test('it is invalid while something is wrong, and says so where it is', async () => {

@@ -1,7 +1,7 @@
-import { byFit, type Candidate, chooseHandiest, keepUnbeaten } from '../block/rank-options.ts';
+import { choosePlan } from '../block/choose-plan.ts';
+import { type Candidate, isSame, keepUnbeaten } from '../block/rank-options.ts';
 import { type Block, faceOf } from '../block/size-block.ts';
 import { type Extent, type Grid, sewnSize, stitchLineSize } from '../block/size-quilt.ts';
-import { listCandidates, weighCandidate } from '../block/weigh-options.ts';
 import { buyCloth, type ClothNeed } from '../cloth/buy-cloth.ts';
 import type { BobbinChange, TimeAnswer } from '../contract.ts';
 import { arrangePrints } from '../layout/arrange-prints.ts';
@@ -62,7 +62,7 @@ export interface Plan {
  */
 export function reckonPlan(spec: PlanSpec): Plan {
   const shrinks = spec.shrink;
-  const { wish, candidates, chosen } = choosePlan(spec, shrinks.usual);
+  const { wish, candidates, chosen } = choosePlan(spec);
   const { grid, cut } = chosen;
   const block: Block = { cut, ...spec.edges };
   const blocks = grid.columns * grid.rows;
@@ -116,50 +116,10 @@ function thickestLayers({ columns, rows }: Grid): number {
   return columns > 1 || rows > 1 ? 2 : 1;
 }
 
-/** The plan to work out in full: the grid asked for, else the best fit in the size asked for. */
-function choosePlan(
-  spec: PlanSpec,
-  shrink: Extent,
-): {
-  readonly wish: SizeWish;
-  readonly candidates: readonly Candidate[];
-  readonly chosen: Candidate;
-} {
-  if (spec.grid !== undefined && spec.cut !== undefined) {
-    const option = { cut: spec.cut, grid: spec.grid, shrink };
-    const { washed } = weighCandidate(spec, { width: 0, height: 0, at: 'washed' }, option);
-    const wish: SizeWish = { ...washed, at: 'washed' };
-    const chosen = weighCandidate(spec, wish, option);
-    const others = listCandidates(spec, wish, shrink).filter((other) => !isSame(other, chosen));
-    return { wish, candidates: [chosen, ...others].toSorted(byFit), chosen };
-  }
-  if (spec.wish === undefined) throw new Error('A plan needs a wish or a grid with its block');
-  const candidates = listCandidates(spec, spec.wish, shrink);
-  const own = candidates.filter((other) => spec.cut === undefined || other.cut === spec.cut);
-  return { wish: spec.wish, candidates, chosen: chooseHandiest(own) };
-}
-
 /** What no other beats, and the chosen plan even where the size or grid asked for is beaten. */
 function listOptions(candidates: readonly Candidate[], chosen: Candidate): readonly Candidate[] {
   const unbeaten = keepUnbeaten(candidates);
   return candidates.filter((one) => unbeaten.includes(one) || isSame(one, chosen));
-}
-
-/**
- * Whether two candidates are the same blocks in the same grid.
- *
- * @example
- * isSame({ cut: 200, grid: { columns: 2, rows: 3 } }, { cut: 200, grid: { columns: 2, rows: 3 } }) // => true
- */
-export function isSame(
-  one: Pick<Candidate, 'cut' | 'grid'>,
-  other: Pick<Candidate, 'cut' | 'grid'>,
-): boolean {
-  return (
-    one.cut === other.cut &&
-    one.grid.columns === other.grid.columns &&
-    one.grid.rows === other.grid.rows
-  );
 }
 
 function topCounts(cloth: readonly ClothNeed[]): readonly number[] {

@@ -1,4 +1,4 @@
-import type { Candidate } from '../block/rank-options.ts';
+import { type Candidate, isSame } from '../block/rank-options.ts';
 import type { Extent } from '../block/size-quilt.ts';
 import type {
   MismatchAnswer,
@@ -15,7 +15,7 @@ import { fromMillimetres, MILLIMETRES, roundTo } from '../length.ts';
 import { GRAMS, massUnit } from '../mass.ts';
 import type { ThreadPlan } from '../sewing/plan-thread.ts';
 import type { QuiltWeight } from '../sewing/weigh-quilt.ts';
-import { isSame, type Plan } from './reckon-plan.ts';
+import type { Plan } from './reckon-plan.ts';
 import { writeNeed } from './write-need.ts';
 import { writeWork } from './write-work.ts';
 

@@ -1,0 +1,265 @@
+import type { PropertyDeclarations, TemplateResult } from 'lit';
+import type { Unit } from '#core/contract.ts';
+import type { CounterPlace } from '../../data/counter-place.ts';
+import { readPlace, writePlace } from '../../data/counter-place.ts';
+import { readCounter } from '../../data/counter-question.ts';
+import { type CounterRow, readRows } from '../../data/counter-rows.ts';
+import { writeQuery } from '../../data/draft.ts';
+import { keepDraft, readDraft } from '../../data/draft-store.ts';
+import { HostedElement } from '../../host/hosted-element.ts';
+import type { FormFacts } from '../../host/tell-form.ts';
+import { counterSource } from '../../text/counter/source.ts';
+import { joinSources } from '../../text/join-sources.ts';
+import { sharedSource } from '../../text/shared/source.ts';
+import {
+  type CounterActions,
+  type CounterContext,
+  type CounterText,
+  sayFault,
+} from './counter-context.ts';
+import { type CounterDetail, reportCounter, sayRow } from './counter-report.ts';
+import { type CounterState, FIRST_STATE, inHand, putInShop } from './counter-state.ts';
+import { counterStyles } from './counter-styles.ts';
+import { counterView } from './counter-view.ts';
+
+const NAME = 'ragbloom-counter';
+/** Under which the plan's page leaves its last plan on this device. */
+const LAST_PLAN = 'last-plan';
+/** How long typing must rest before the address is written and the answer said, in milliseconds. */
+const REST = 600;
+
+/**
+ * The cutting counter: what to ask for off the bolt that lies there, what is left of one makes, which of two bolts is
+ * cheaper for the whole quilt, and what is bought. All of it is reckoned in the page; no network is waited for.
+ *
+ * Attributes and properties, beside those of every element; of these `request`, `api` and `ahead` do nothing here
+ * - none of its own.
+ *
+ * Events
+ * - `ragbloom-counter` (bubbles, composed): something was asked for, typed or ticked; `detail` is a `CounterDetail`.
+ *
+ * Slots
+ * - default: what shows until the element is there.
+ *
+ * Parts: `answer`, `amount`, `spoken`, `verdict`, `sum`, `controls`, `nearest`, `bolts`, `list`, `code`, `start`.
+ *
+ * Custom properties: `--ragbloom-ground`, `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`,
+ * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type).
+ */
+export class CounterElement extends HostedElement<CounterText> {
+  static override styles = counterStyles;
+  static override properties: PropertyDeclarations = {
+    ...HostedElement.properties,
+    state: { state: true },
+  };
+
+  /** The page that opens a list that was shared. */
+  static page = '/counter';
+
+  declare private state: CounterState;
+
+  protected readonly text = joinSources<CounterText>({
+    shared: sharedSource,
+    counter: counterSource,
+  });
+  #rest: ReturnType<typeof setTimeout> | undefined;
+
+  constructor() {
+    super();
+    this.state = FIRST_STATE;
+  }
+
+  /** The query of what is to be bought; setting it asks for that. */
+  get value(): string {
+    return this.state.counter?.question ?? '';
+  }
+
+  set value(question: string) {
+    this.begin(question);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    for (const name of ['popstate', 'hashchange']) addEventListener(name, this.#readAddress);
+    addEventListener('pagehide', this.#settle);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    for (const name of ['popstate', 'hashchange']) removeEventListener(name, this.#readAddress);
+    removeEventListener('pagehide', this.#settle);
+    this.#settle();
+  }
+
+  override willUpdate(changed: Map<PropertyKey, unknown>): void {
+    super.willUpdate(changed);
+    const isAsked = ['preset', 'address', 'remember', 'embedded'].some((key) => changed.has(key));
+    if (isAsked || !this.hasUpdated) this.#beginHere();
+  }
+
+  protected override view(): TemplateResult {
+    return counterView(this.#context(this.words as CounterText));
+  }
+
+  protected override tellForm(): Omit<FormFacts, 'anchor'> {
+    const { faults, place } = this.state;
+    const [fault] = faults;
+    const message = fault && this.words ? sayFault(this.words, fault) : '';
+    return { value: this.value || undefined, draft: writePlace(place), message };
+  }
+
+  protected override begin(draft: string): void {
+    this.#ask(readPlace(draft || (this.preset ?? '')));
+  }
+
+  #context(text: CounterText): CounterContext {
+    const { state } = this;
+    const rows = this.#rows;
+    return {
+      state,
+      rows,
+      at: inHand(state.place, rows.length),
+      text,
+      currency: this.#currency,
+      canShare: typeof navigator.share === 'function',
+      act: this.#actions,
+    };
+  }
+
+  get #currency(): string {
+    return /^[A-Z]{3}$/.test(this.currency ?? '') ? `${this.currency}` : '';
+  }
+
+  get #rows(): readonly CounterRow[] {
+    const { counter, place } = this.state;
+    return counter === undefined ? [] : readRows(counter.needs, place.shop, this.#currency);
+  }
+
+  readonly #actions: CounterActions = {
+    type: (place, text) => this.#put(`${this.#at}.${place}`, text),
+    take: (at) => this.#put('at', at === 0 ? '' : `${at}`),
+    tick: (at, isGot) => this.#put(`${at}.got`, isGot ? '1' : ''),
+    turnTo: (mode) => this.#set({ mode, code: undefined }),
+    enter: (change) => this.#set({ entry: { ...this.state.entry, ...change } }),
+    askSquares: () => {
+      const { unit, cut, count } = this.state.entry;
+      this.#open(writeQuery({ ...(unit === 'cm' && { unit }), cut, count }));
+    },
+    open: (address) => this.#open(address),
+    leave: () => this.#leave(),
+    share: () => void navigator.share({ url: this.#address }).catch(() => undefined),
+    showCode: () => void this.#showCode(),
+  };
+
+  get #at(): number {
+    return inHand(this.state.place, this.state.counter?.needs.length ?? 0);
+  }
+
+  get #address(): string {
+    return new URL(CounterElement.page + writePlace(this.state.place), location.href).href;
+  }
+
+  #set(change: Partial<CounterState>): void {
+    this.state = { ...this.state, ...change };
+  }
+
+  readonly #readAddress = (): void => {
+    const address = location.search + location.hash;
+    if (this.may(this.address) && address !== writePlace(this.state.place)) this.#beginHere();
+  };
+
+  /** What the address asks for, else what was left on the device, else what the host does. */
+  #beginHere(): void {
+    const address = this.may(this.address) ? location.search + location.hash : '';
+    const kept = this.may(this.remember) ? readDraft(NAME) : '';
+    const lastPlan = this.may(this.remember) ? readDraft(LAST_PLAN) : '';
+    const entry = { ...this.state.entry, unit: (this.unit === 'cm' ? 'cm' : 'in') as Unit };
+    this.#set({ lastPlan, entry });
+    const asked = [address, kept, this.preset ?? ''].map(readPlace);
+    this.#ask(asked.find(({ question }) => question !== '') ?? readPlace(''));
+  }
+
+  #ask(place: CounterPlace): void {
+    clearTimeout(this.#rest);
+    if (place.question === '') {
+      this.#set({ place, counter: undefined, faults: [], nearest: undefined, code: undefined });
+      return;
+    }
+    const read = readCounter(place.question);
+    const counter = read.ok ? read.value : undefined;
+    const question = counter?.question ?? place.question;
+    const faults = read.ok ? [] : read.faults;
+    this.#set({ place: { ...place, question }, counter, faults, nearest: undefined });
+    this.#changed();
+  }
+
+  /** Another question is a step that the back button undoes. */
+  #open(address: string): void {
+    const place = readPlace(address);
+    const isSame = place.question === this.state.place.question;
+    if (place.question === '') {
+      this.#set({ faults: [{ code: 'target-unclear', path: ['target'] }] });
+      return;
+    }
+    this.#settle();
+    if (this.may(this.address) && !isSame) history.pushState(null, '', writePlace(place));
+    this.#set({ mode: 'bolt', code: undefined });
+    this.#ask(place);
+    this.#settle();
+  }
+
+  /** Nothing is lost: what was on the counter stays in the history, and on the device until something else is asked. */
+  #leave(): void {
+    this.#settle();
+    if (this.may(this.address)) history.pushState(null, '', location.pathname);
+    this.#set({ lastPlan: this.state.lastPlan || this.value, mode: 'bolt', code: undefined });
+    this.#ask(readPlace(''));
+  }
+
+  #put(path: string, value: string): void {
+    this.#set({ place: putInShop(this.state.place, path, value), code: undefined });
+    this.#changed();
+  }
+
+  /** Kept on the device at once; the address, the announcement and the host follow when typing rests. */
+  #changed(): void {
+    const { place } = this.state;
+    if (this.may(this.remember)) keepDraft(NAME, writePlace(place));
+    void this.#seek();
+    clearTimeout(this.#rest);
+    this.#rest = setTimeout(this.#settle, REST);
+    const detail: CounterDetail = reportCounter(this.value, this.#rows);
+    this.dispatchEvent(
+      new CustomEvent('ragbloom-counter', { detail, bubbles: true, composed: true }),
+    );
+  }
+
+  readonly #settle = (): void => {
+    clearTimeout(this.#rest);
+    const { place, counter } = this.state;
+    if (counter === undefined) return;
+    const address = writePlace(place);
+    const isNew = address !== location.search + location.hash;
+    if (this.may(this.address) && isNew) history.replaceState(null, '', address);
+    const row = this.#rows[this.#at];
+    const said = this.words && row ? sayRow(this.words, row) : '';
+    if (said !== this.state.said) this.#set({ said });
+  };
+
+  /** What what is left makes, where it is not enough; the search is fetched when it is first wanted. */
+  async #seek(): Promise<void> {
+    const { counter, place } = this.state;
+    const row = this.#rows[this.#at];
+    const isShort = row?.left !== undefined && row.left.squares < row.need.squares;
+    this.#set({ nearest: undefined });
+    if (counter?.plan === undefined || !isShort) return;
+    const { findNearest } = await import('../../data/counter-nearest.ts');
+    if (place !== this.state.place) return;
+    this.#set({ nearest: findNearest(counter, this.#rows, this.#at) ?? 'none' });
+  }
+
+  async #showCode(): Promise<void> {
+    const { drawCode } = await import('../../drawing/draw-code.ts');
+    this.#set({ code: drawCode(this.#address) ?? 'long' });
+  }
+}

@@ -1,0 +1,101 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Unit } from '#core/contract.ts';
+import { choiceChips } from '../../fields/choice-chips.ts';
+import { numberField } from '../../fields/number-field.ts';
+import { type CounterContext, sayFault } from './counter-context.ts';
+
+const UNITS: readonly (readonly [Unit, string])[] = [
+  ['in', 'in'],
+  ['cm', 'cm'],
+];
+
+/** What is asked before anything is on the counter: a plan, or squares of one size. */
+export function startView(context: CounterContext): TemplateResult {
+  const { text, state, act } = context;
+  const words = text.counter.start;
+  return html`<section class="start card" part="start">
+    <h2>${words.title}</h2>
+    ${faultsView(context)}
+    ${
+      state.lastPlan === ''
+        ? nothing
+        : html`<button class="go" @click=${() => act.open(state.lastPlan)}>${words.last}</button>`
+    }
+    <form class="field" @submit=${submit(() => act.open(state.entry.address))}>
+      <label for="address">${words.address}</label>
+      <input
+        id="address"
+        type="text"
+        inputmode="url"
+        autocomplete="off"
+        autocapitalize="off"
+        aria-describedby="address-hint"
+        .value=${state.entry.address}
+        @input=${({ target }: InputEvent) => act.enter({ address: (target as HTMLInputElement).value })}
+      />
+      <small id="address-hint">${words.addressHint}</small>
+      <button>${words.open}</button>
+    </form>
+    ${squaresView(context)}
+  </section>`;
+}
+
+function squaresView(context: CounterContext): TemplateResult {
+  const { text, state, act } = context;
+  const words = text.counter.start;
+  const { entry } = state;
+  const faultAt = (place: string) => {
+    const fault = state.faults.find(({ path }) => path.join('.') === place);
+    return fault && sayFault(text, fault);
+  };
+  return html`<form class="stack" @submit=${submit(act.askSquares)}>
+    <h3>${words.or}</h3>
+    ${choiceChips({
+      name: 'unit',
+      legend: text.shared.unitQuestion,
+      choices: UNITS,
+      chosen: entry.unit,
+      onChoose: (unit) => act.enter({ unit }),
+      quiet: true,
+    })}
+    <div class="fields">
+      ${numberField({
+        id: 'cut',
+        label: words.cut,
+        value: entry.cut,
+        unit: entry.unit,
+        fault: faultAt('cut'),
+        fractions: entry.unit === 'in' ? text.shared.fractions : undefined,
+        onInput: (cut) => act.enter({ cut }),
+      })}
+      ${numberField({
+        id: 'count',
+        label: words.count,
+        value: entry.count,
+        fault: faultAt('count'),
+        onInput: (count) => act.enter({ count }),
+      })}
+    </div>
+    <button class="go">${words.go}</button>
+  </form>`;
+}
+
+/** What is wrong with a plan, but for what stands at its own field. */
+function faultsView({ state, text }: CounterContext): TemplateResult {
+  const others = state.faults.filter(({ path }) => !['cut', 'count'].includes(path.join('.')));
+  return html`<div role="alert">
+    ${
+      others.length === 0
+        ? nothing
+        : html`<p>${text.counter.faulty}</p>
+            <ul>${others.map((fault) => html`<li>${sayFault(text, fault)} <small>${fault.path.join('.')}</small></li>`)}</ul>`
+    }
+  </div>`;
+}
+
+function submit(then: () => void) {
+  return (event: Event) => {
+    event.preventDefault();
+    then();
+  };
+}

@@ -55,7 +55,7 @@ function buyView({ text, words }: KitsContext, { input, buyMore = [] }: ShownKit
     ${words.buy.title(input.kits ?? 0)}
     <ul>
       ${buyMore.map(({ role, print, squares, buy }) => {
-        const name = print ?? (role === 'top' ? words.buy.other : text.role(role).toLowerCase());
+        const name = print ?? words.buy.cloths[role];
         const amount = writeMeasure(text.language, buy.unit, buy.amount);
         return html`<li>${words.buy.line(amount, name, squares)}</li>`;
       })}

@@ -27,7 +27,7 @@ export function tableView(context: KitsContext): TemplateResult {
   });
   const invented = html`<div class="invented">
     <p>${cloth.invented}</p>
-    <button @click=${act.clear}>${cloth.clear.toLowerCase()}</button>
+    <button @click=${act.clear}>${cloth.clearInvented}</button>
   </div>`;
   const body = html`${holdsExample(rows) ? invented : nothing}
     ${doneView(context)}

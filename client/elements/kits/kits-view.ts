@@ -69,7 +69,7 @@ function listFigures({ state, text, words }: KitsContext): readonly string[] {
   const say = (minor: number) => writeMoney(text.language, money?.currency ?? '', minor);
   return [
     words.result.group(made),
-    ...(money === undefined ? [] : [`${words.result.cost.toLowerCase()} ${say(money.cost)}`]),
+    ...(money === undefined ? [] : [words.result.costs(say(money.cost))]),
     ...(money?.price === undefined ? [] : [say(money.price)]),
   ];
 }

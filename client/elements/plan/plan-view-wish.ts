@@ -61,7 +61,7 @@ function sayRead({ text }: PlanContext, { unit, target }: ReadWish): string {
     'size' in target
       ? text.size(target.size)
       : 'columns' in target
-        ? `${target.columns} × ${target.rows} ${text.figures.blocks.toLowerCase()}`
+        ? text.wish.blocks(target.columns, target.rows)
         : 'width' in target &&
           writeMeasure(text.language, unit, Number(target.width), Number(target.height));
   return text.wish.read(said || '');

@@ -29,7 +29,7 @@ export function tableView(context: StashContext): TemplateResult {
   });
   const invented = html`<div class="invented">
     <p>${cloth.invented}</p>
-    <button @click=${act.clear}>${cloth.clear.toLowerCase()}</button>
+    <button @click=${act.clear}>${cloth.clearInvented}</button>
   </div>`;
   const body = html`${holdsExample(rows) ? invented : nothing}
     ${doneView(context)}

@@ -1,3 +1,7 @@
+import { makeCount } from '../make-count.ts';
+
+const count = makeCount('en');
+
 /** What tables of cloth say, of whatever page they are on, in English. */
 export const en = {
   language: 'en',
@@ -21,9 +25,11 @@ export const en = {
   open: 'Open CSV',
   save: 'Save CSV',
   clear: 'Start with an empty table',
+  /** The same as the end of `invented`. */
+  clearInvented: 'start with an empty table',
   undo: 'Put back what was there',
-  opened: (rows: number) => `${rows} ${rows === 1 ? 'row' : 'rows'} read from the file.`,
-  pasted: (rows: number) => `${rows} ${rows === 1 ? 'row' : 'rows'} pasted.`,
+  opened: (rows: number) => `${count(rows, 'row', 'rows')} read from the file.`,
+  pasted: (rows: number) => `${count(rows, 'row', 'rows')} pasted.`,
   cleared: 'The table is empty.',
   invented: 'This cloth is from a shop that does not exist. Type over it, or',
   file: {

@@ -1,6 +1,7 @@
 import type { KitLimit, Role } from '#core/contract.ts';
 import type { FaultCode } from '#core/faults.ts';
 import type { Fault } from '#core/outcome.ts';
+import { makeCount } from '../make-count.ts';
 
 const limits: Readonly<Record<KitLimit, string>> = {
   top: 'print',
@@ -9,7 +10,7 @@ const limits: Readonly<Record<KitLimit, string>> = {
   mostOfOne: 'a wider choice of prints',
   distinctPrints: 'more different prints',
 };
-const many = (count: number, one: string, more: string) => `${count} ${count === 1 ? one : more}`;
+const many = makeCount('en');
 
 /** What the page about kits says beside the words that all pages share, in English. */
 export const en = {
@@ -17,8 +18,7 @@ export const en = {
   faults: {
     'mixed-currencies': ({ received = 'Some of it', expected = 'another currency' }) =>
       `${received} stands beside ${expected}. Give all money in one currency.`,
-    'price-unclear': ({ received = 'More than one' }) =>
-      `${received} cannot all hold. Give a margin, a markup or a price.`,
+    'price-unclear': () => 'Not all of these can hold. Give a margin, a markup or a price.',
     'percents-do-not-sum': ({ received = 'not 100' }) =>
       `These percents add up to ${received}. Make them 100 together.`,
   } satisfies Partial<Readonly<Record<FaultCode, (fault: Fault) => string>>>,
@@ -60,6 +60,7 @@ export const en = {
     kits: 'Kits',
     most: (most: number) => `of ${most}`,
     cost: 'Costs',
+    costs: (money: string) => `costs ${money}`,
     price: 'Sells at',
     none: 'No kit yet',
     empty: 'Type a bolt of print and one of backing, and the kits show here.',
@@ -87,10 +88,12 @@ export const en = {
     untouched: 'not cut',
   },
   buy: {
-    title: (kits: number) => `To make ${kits} kits, buy more`,
+    title: (kits: number) => `To make ${many(kits, 'kit', 'kits')}, buy more`,
     line: (amount: string, name: string, squares: number) =>
       `${amount} of ${name}, for ${many(squares, 'square', 'squares')}.`,
-    other: 'another print',
+    cloths: { top: 'another print', middle: 'middle cloth', backing: 'backing' } as Readonly<
+      Record<Role, string>
+    >,
   },
   sheet: {
     title: 'One kit on the shelf',

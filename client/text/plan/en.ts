@@ -1,4 +1,7 @@
 import type { PlanAnswer } from '#core/contract.ts';
+import { makeCount } from '../make-count.ts';
+
+const count = makeCount('en');
 
 const machines: Readonly<Record<PlanAnswer['weight']['washer']['machine'], string>> = {
   household: 'a household washer takes it',
@@ -35,6 +38,7 @@ export const en = {
     go: 'Plan it',
     kind: 'Size',
     region: 'Region',
+    blocks: (columns: number, rows: number) => `${columns} × ${rows} blocks`,
     at: 'This size is',
     read: (what: string) => `Read as ${what}. Blocks and cloth are set below.`,
   },
@@ -67,14 +71,15 @@ export const en = {
   between: (from: string, to: string) => `Cloth varies: ${from} to ${to}.`,
   shopping: {
     title: 'Buy and cut',
-    columns: ['Cloth', 'Buy', 'Strips', 'Squares'],
+    columns: ['Cloth', 'Buy', 'Strips', 'Squares'] as readonly string[],
     each: (squares: number) => `× ${squares}`,
-    idle: (prints: number) => `No block is left for ${prints} of the prints. Take fewer.`,
+    idle: (prints: number) =>
+      `No block is left for ${count(prints, 'print', 'prints')}. Take fewer.`,
     how: (cut: string) =>
       `Cut strips ${cut} tall across the bolt, each into its squares. Spares included.`,
     thread: 'Thread',
     threadText: (amount: string, bobbins: number, saved: string) =>
-      `At most about ${amount}, half of it on ${bobbins} ${bobbins === 1 ? 'bobbin' : 'bobbins'}. Sewing in a chain saves ${saved}.`,
+      `At most about ${amount}, half of it on ${count(bobbins, 'bobbin', 'bobbins')}. Sewing in a chain saves ${saved}.`,
   },
   facts: {
     title: 'What to expect',

@@ -1,4 +1,7 @@
 import type { Role, StashLimit } from '#core/contract.ts';
+import { makeCount } from '../make-count.ts';
+
+const count = makeCount('en');
 
 const limits: Readonly<Record<Exclude<StashLimit, Role>, string>> = {
   touch: 'More blocks would make a print meet itself.',
@@ -52,8 +55,9 @@ export const en = {
   sewn: (size: string) => `Sewn it is ${size}.`,
   touching: (sides: number, corners: number) => {
     if (sides + corners === 0) return 'No print meets itself.';
-    if (sides === 0) return `No print shares a side with itself; ${corners} corners meet.`;
-    return `Prints share ${sides} ${sides === 1 ? 'side' : 'sides'} with themselves.`;
+    if (sides === 0)
+      return `No print shares a side with itself; ${count(corners, 'corner meets', 'corners meet')}.`;
+    return `Prints share ${count(sides, 'side', 'sides')} with themselves.`;
   },
   others: 'Other quilts it makes',
   cutting: 'Cut',
@@ -63,13 +67,15 @@ export const en = {
   squares: 'Squares',
   left: 'Left',
   nothingLeft: 'scraps',
-  rectangle: (count: number, size: string) => (count > 1 ? `${count} of ${size}` : size),
-  buy: (count: number, role: Role, cut: string) =>
-    `Buy cloth for ${count} squares of ${missing[role]}, ${cut} each.`,
+  rectangle: (pieces: number, size: string) => {
+    if (pieces === 1) return size;
+    return `${pieces} of ${size}`;
+  },
+  buy: (squares: number, role: Role, cut: string) =>
+    `Buy cloth for ${count(squares, 'square', 'squares')} of ${missing[role]}, ${cut} each.`,
   sheet: (name: string, size: string, squares: number) =>
-    `${name}, ${size}: ${squares} ${squares === 1 ? 'square' : 'squares'}, strip by strip.`,
-  sheetText: (size: string, squares: number) =>
-    `${size}, ${squares} ${squares === 1 ? 'square' : 'squares'}.`,
+    `${name}, ${size}: ${count(squares, 'square', 'squares')}, strip by strip.`,
+  sheetText: (size: string, squares: number) => `${size}, ${count(squares, 'square', 'squares')}.`,
   along: 'Cut along the length; drawn on its side.',
   plan: 'Plan this quilt',
   cautions: 'Before you cut',

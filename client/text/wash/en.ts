@@ -1,9 +1,12 @@
 import type { LayerPull, Role, SwatchNote } from '#core/contract.ts';
+import { makeCount } from '../make-count.ts';
+
+const count = makeCount('en');
 
 type Way = 'length' | 'width';
 
-const times = (count: number) =>
-  count === 1 ? 'one wash' : count === 2 ? 'two washes' : `${count} washes`;
+const few: Readonly<Record<number, string>> = { 1: 'one wash', 2: 'two washes' };
+const times = (washes: number) => few[washes] ?? count(washes, 'wash', 'washes');
 const along: Readonly<Record<Way, string>> = { length: 'Along the roll', width: 'Across the roll' };
 const layers: Readonly<Record<Role, string>> = {
   top: 'The top',
@@ -88,7 +91,7 @@ export const en = {
     label: 'The quilt before and after',
     sew: 'Sew',
     sewn: 'Sewn',
-    after: (count: number) => `After ${times(count)}`,
+    after: (washes: number) => `After ${times(washes)}`,
     either: 'Give or take',
     shrink: 'Shrinks',
     drawing: (sewn: string, washed: string) =>
@@ -106,14 +109,15 @@ export const en = {
     } as Readonly<Record<'width' | 'height', readonly [string, string, string]>>,
     exact: (sewn: string) => `Exact would be ${sewn} sewn.`,
     plan: 'Plan this quilt with these swatches',
-    halve: (count: number) =>
-      `${count} quilted test blocks, washed and measured both ways, would halve the doubt.`,
+    halve: (blocks: number) =>
+      `${count(blocks, 'quilted test block', 'quilted test blocks')}, washed and measured both ways, would halve the doubt.`,
     noHalve: 'No number of test blocks would halve the doubt: the cloth itself varies that much.',
     keys: { sewn: 'sewn', washed: 'washed', doubt: 'smallest to largest' },
   },
   course: {
     title: 'Wash by wash',
-    drawing: (washes: number) => `Shrink in percent over ${washes} washes, a line for each cloth.`,
+    drawing: (washes: number) =>
+      `Shrink in percent over ${count(washes, 'wash', 'washes')}, a line for each cloth.`,
     washes: 'washes',
     shrink: 'shrink, %',
     quilt: 'The quilt',

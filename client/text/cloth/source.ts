@@ -8,8 +8,8 @@ export type ClothWords = typeof en;
 export const clothSource: TextSource<ClothWords> = {
   en,
   load: {
-    es: async () => en,
-    de: async () => en,
-    fr: async () => en,
+    es: async () => (await import('./es.ts')).es,
+    de: async () => (await import('./de.ts')).de,
+    fr: async () => (await import('./fr.ts')).fr,
   },
 };

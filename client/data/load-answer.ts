@@ -1,5 +1,4 @@
 import type { Fault, Outcome } from '#core/outcome.ts';
-import { readProblem } from './read-problem.ts';
 import { whenIdle } from './when-idle.ts';
 
 /** Where answers come from. */
@@ -79,7 +78,7 @@ async function askService<Answer, Core>(
   if (response.status >= 500) return { kind: 'unreachable', trouble: 'broken' };
   const body: unknown = await response.json().catch(passOver);
   if (response.ok && isAnswer(body)) return { kind: 'answer', answer: body, from: 'service' };
-  const faults = response.ok ? undefined : readProblem(body);
+  const faults = response.ok ? undefined : (await import('./read-problem.ts')).readProblem(body);
   return faults === undefined
     ? { kind: 'unreachable', trouble: 'strange' }
     : { kind: 'faults', faults };

@@ -37,7 +37,7 @@ export abstract class HostedElement<Words> extends LitElement {
     remember: { type: Boolean },
     embedded: { type: Boolean },
     ahead: { type: Boolean },
-    language: { attribute: 'lang' },
+    spoken: { attribute: 'lang' },
     isDisabled: { state: true },
     words: { state: true },
   };
@@ -54,7 +54,7 @@ export abstract class HostedElement<Words> extends LitElement {
   declare remember: boolean;
   declare embedded: boolean;
   declare ahead: boolean;
-  declare protected language: string | null | undefined;
+  declare protected spoken: string | null | undefined;
   declare protected words: Words | undefined;
   /** The host, or a form around it, has switched the element off. */
   declare protected isDisabled: boolean;
@@ -127,7 +127,7 @@ export abstract class HostedElement<Words> extends LitElement {
   }
 
   override willUpdate(changed: Map<PropertyKey, unknown>): void {
-    if (changed.has('language')) void this.#speak();
+    if (changed.has('spoken')) void this.#speak();
   }
 
   override render(): TemplateResult {

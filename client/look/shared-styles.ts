@@ -1,53 +1,19 @@
-import { TOKENS } from './tokens.ts';
+import { BASE_STYLES } from './base-styles.ts';
 
-/**
- * What every element wears: tokens, type, fields, chips, cards with a snipped edge. No `rem`: the root is the host's.
- * Plain text, of which each element makes one sheet.
- */
-export const SHARED_STYLES = `
-:host{${TOKENS}
-display:block;container-type:inline-size;color:var(--ragbloom-ink);font:inherit;line-height:1.45;}
-:host([hidden]){display:none}
-*,::before,::after{box-sizing:border-box;margin:0;padding:0;min-width:0}
-ul,ol,summary{list-style:none}
-fieldset{border:0}
-.whole{display:contents}
-h2{font-family:var(--ragbloom-display,inherit);font-size:1.3em;font-weight:600;line-height:1.2}
-small,label,legend,dt,thead,.soft{color:var(--ragbloom-soft);font-size:.9em;font-weight:400}
-b,output,td,input{font-variant-numeric:tabular-nums}
-.hidden{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
-.card,.field,.stack{display:grid;gap:.9em;align-content:start}
+/** What every larger element wears beside that: cards with a snipped edge, folds, boxes to tick. */
+export const SHARED_STYLES = `${BASE_STYLES}
+.card,.stack{display:grid;gap:.9em;align-content:start}
 .card{position:relative;background:var(--ragbloom-sheet);padding:1.1em 1.15em;margin-bottom:10px;filter:drop-shadow(0 1px 1px light-dark(#1b223322,var(--ragbloom-edge)))}
 .card::after{content:"";position:absolute;inset:100% 0 auto;height:9px;background:
 repeating-linear-gradient(90deg,var(--ragbloom-sheet) 0 5px,#0000 5px 7px) 0 0/100% 6px no-repeat,
 repeating-linear-gradient(90deg,var(--ragbloom-sheet) 0 5px,#0000 5px 21px)}
-header,.chips,.say,.check,summary,.name{display:flex;align-items:center;gap:.5em}
+header,.say,.check,summary,.name{display:flex;align-items:center;gap:.5em}
 header{justify-content:space-between}
-.chips{flex-wrap:wrap}
-.field{gap:.25em}
-.fields{display:grid;align-items:start;grid-template-columns:repeat(auto-fit,minmax(8em,1fr));gap:.8em}
-input,select,button,.chip{font:inherit;color:inherit;min-height:44px;border:1px solid var(--ragbloom-edge);border-radius:3px;background:var(--ragbloom-sheet);scroll-margin:5em}
-[type=text],select{width:100%;padding:0 .6em}
-::placeholder{color:var(--ragbloom-soft);opacity:1}
-[aria-invalid]{border:2px solid var(--ragbloom-madder)}
-.entry{position:relative}
-.unit{position:absolute;inset:0 .7em 0 auto;line-height:44px;pointer-events:none}
-.fault{color:var(--ragbloom-madder)}
-.fault::before{content:"✕ "/""}
-button,.chip{min-width:44px;padding:0 .8em;cursor:pointer;display:grid;place-items:center}
-[disabled]{opacity:.4}
 .go{background:var(--ragbloom-madder);border-color:#0000;color:var(--ragbloom-on-madder);font-weight:600;flex:none}
-:focus-visible,.chip:has(:focus-visible){outline:3px solid var(--ragbloom-ink);outline-offset:2px}
-legend{margin-bottom:.25em}
-.chip:has(:checked){background:var(--ragbloom-ink);color:var(--ragbloom-sheet)}
-.chip input{position:absolute;opacity:0}
-.fractions{display:none;grid-template-columns:repeat(auto-fill,minmax(44px,1fr));gap:4px;padding-top:4px}
-.fractions button{padding:0}
-@media(pointer:coarse){:focus-within>.fractions{display:grid}}
 .check{min-height:44px;gap:.7em;cursor:pointer;color:var(--ragbloom-ink);font-size:1em}
 .check input{flex:none;width:1.3em;min-height:1.3em;accent-color:var(--ragbloom-leaf)}
 summary{min-height:44px;cursor:pointer;font-weight:600}
 summary::before{content:"";width:.5em;height:.5em;border:solid;border-width:0 2px 2px 0;rotate:-45deg}
 [open]>summary::before{rotate:45deg}
-@media(forced-colors:active){.card{border:1px solid}.chip:has(:checked){forced-color-adjust:none;background:Highlight;color:HighlightText}}
+@media(forced-colors:active){.card{border:1px solid}}
 `;

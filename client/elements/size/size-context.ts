@@ -1,0 +1,38 @@
+import type { Unit } from '#core/contract.ts';
+import type { Fault } from '#core/outcome.ts';
+import type { Draft, DraftPath } from '../../data/draft.ts';
+import type { ShownSize } from '../../data/is-size-answer.ts';
+import { writeMeasure } from '../../fields/write-figures.ts';
+import type { AskStatus } from '../../host/errand.ts';
+import type { LightWords } from '../../text/light/source.ts';
+import type { SizeWords } from '../../text/size/source.ts';
+
+/** What a person can do to a size. */
+export interface SizeActions {
+  readonly type: (path: DraftPath, draft: Draft) => void;
+  readonly choose: (draft: Draft) => void;
+  readonly measureIn: (unit: Unit) => void;
+  readonly retry: () => void;
+}
+
+/** All that the views are given. */
+export interface SizeContext {
+  readonly status: AskStatus<Draft, ShownSize>;
+  readonly words: { readonly light: LightWords; readonly size: SizeWords };
+  readonly unit: Unit;
+  /** Whole minor units as money, where the host names a currency. */
+  readonly sayMoney: ((minor: number) => string) | undefined;
+  /** What the host asked for and cannot be had, by place. */
+  readonly odd: readonly string[];
+  /** Origin of the service, before links. */
+  readonly api: string;
+  readonly isLocked: (path: string) => boolean;
+  /** The sentence for a fault. */
+  readonly tell: (fault: Fault) => string;
+  readonly act: SizeActions;
+}
+
+/** Lengths with their unit as plain text, `×` between them. */
+export function sayLength({ words, unit }: SizeContext, ...values: number[]): string {
+  return writeMeasure(words.light.language, unit, ...values);
+}

@@ -1,0 +1,115 @@
+import { html, type TemplateResult } from 'lit';
+import type { ShownSize } from '../../data/is-size-answer.ts';
+import { writeHours, writeMeasure } from '../../fields/write-figures.ts';
+import { findKind } from '../../host/size-kind.ts';
+import { gridDrawing } from './grid-drawing.ts';
+import { type SizeContext, sayLength } from './size-context.ts';
+
+type Need = ShownSize['fabrics'][number];
+
+/** Less than this is no difference, in the unit. */
+const SLIGHT = { in: 0.0625, cm: 0.05 } as const;
+
+/** What comes of the size: what nobody may pass by first, then the figures, the cloth and what it costs. */
+export function resultView(context: SizeContext, answer: ShownSize): TemplateResult {
+  const { words, api } = context;
+  const { columns, rows } = answer.grid;
+  return html`${dangersView(context, answer)}
+    <section class="result" part="result">
+      <div class="drawing" part="drawing">${gridDrawing(columns, rows, words.size.drawing(columns, rows))}</div>
+      <dl class="figures" part="figures">${listFigures(context, answer).map(pairView)}</dl>
+    </section>
+    <section class="result" part="cloth">
+      <h3>${words.size.cloth}</h3>
+      <ul>${answer.fabrics.filter(({ pieces }) => pieces > 0).map((need) => needView(context, need))}</ul>
+      ${costView(context, answer)}
+      <a part="link" href=${api + answer.links.page}>${words.size.whole}</a>
+    </section>`;
+}
+
+type Said = readonly [name: string, said: string, more: string];
+
+function pairView([name, said, more]: Said): TemplateResult {
+  return html`<div><dt>${name}</dt><dd><b>${said}</b> <small>${more}</small></dd></div>`;
+}
+
+function listFigures(context: SizeContext, answer: ShownSize): readonly Said[] {
+  const { size } = context.words;
+  const { grid, block, time } = answer;
+  const { washed, sewn } = answer.size;
+  const own = findKind(context.status.draft) === 'grid' ? [] : [sayFit(context, answer)];
+  return [
+    [size.blocks, `${grid.columns} × ${grid.rows}`, size.cut(sayLength(context, block.cut))],
+    [
+      size.washed,
+      sayLength(context, washed.width, washed.height),
+      size.sewn(sayLength(context, sewn.width, sewn.height)),
+    ],
+    ...own,
+    [size.work, writeHours(time.total), ''],
+  ];
+}
+
+/** How the quilt differs from the wish, in figures and not in colour. */
+function sayFit(context: SizeContext, { fit }: ShownSize): Said {
+  const { size } = context.words;
+  const said = [
+    tell(context, fit.width, [size.wider, size.narrower]),
+    tell(context, fit.height, [size.longer, size.shorter]),
+  ].filter((text) => text !== '');
+  return [size.fit, said.join(', ') || size.same, ''];
+}
+
+type Telling = (by: string) => string;
+
+function tell(context: SizeContext, by: number, [more, less]: readonly [Telling, Telling]): string {
+  if (Math.abs(by) < SLIGHT[context.unit]) return '';
+  return (by > 0 ? more : less)(sayLength(context, Math.abs(by)));
+}
+
+function needView(context: SizeContext, need: Need): TemplateResult {
+  const { light, size } = context.words;
+  const named = need.print === undefined || need.print.length < 2 ? '' : need.print;
+  return html`<li>
+    <span>${named || light.fabric(need.fabric)} <small>${light.role(need.role)}</small></span>
+    <b>${sayPurchase(context, need)}</b>
+    ${need.lacking === undefined ? '' : html`<p class="fault">${size.lacking(need.lacking)}</p>`}
+  </li>`;
+}
+
+/** What to ask for: off the roll, or as the shop sells it. */
+function sayPurchase({ words }: SizeContext, { buy, purchase }: Need): string {
+  const { language } = words.light;
+  if (purchase === undefined) return writeMeasure(language, buy.unit, buy.amount);
+  return purchase
+    .map(({ unit, offer, count = 0, amount = 0 }) =>
+      unit === 'pack' ? `${count} × ${offer}` : writeMeasure(language, unit, amount),
+    )
+    .join(' + ');
+}
+
+/** Told only where every cloth has a price and the page names the currency. */
+function costView({ words, sayMoney }: SizeContext, { fabrics }: ShownSize): TemplateResult | '' {
+  const costs = fabrics.filter(({ pieces }) => pieces > 0).map(({ cost }) => cost);
+  const isKnown = costs.every((cost) => cost?.of === 'price');
+  if (sayMoney === undefined || !isKnown) return '';
+  const total = costs.reduce((sum, cost) => sum + (cost?.total ?? 0), 0);
+  return html`<p class="cost" part="cost">
+    <span>${words.size.cost}</span>
+    <b>${sayMoney(total)}</b>
+  </p>`;
+}
+
+function dangersView({ words }: SizeContext, { cautions }: ShownSize): TemplateResult {
+  const { light } = words;
+  return html`<ul class="dangers" part="cautions">
+    ${cautions
+      .filter(({ severity }) => severity === 'danger')
+      .map(
+        ({ code, text }) => html`<li class="notice">
+          <strong>${light.danger}.</strong>
+          ${new Map(Object.entries(light.dangers)).get(code) ?? text}
+        </li>`,
+      )}
+  </ul>`;
+}

@@ -1,0 +1,31 @@
+import { html, type TemplateResult } from 'lit';
+import { noticesView } from '../../fields/notices-view.ts';
+import { type SizeContext, sayLength } from './size-context.ts';
+import { askView } from './size-view-ask.ts';
+import { resultView } from './size-view-result.ts';
+
+/** The whole element from its state: what is asked, and beside or below it what comes of that. */
+export function sizeView(context: SizeContext): TemplateResult {
+  const { status, words, act, odd } = context;
+  const { answer, isBusy } = status;
+  const isOld = answer !== undefined && (status.faults.length > 0 || status.trouble !== undefined);
+  return html`<div class="table ${isBusy ? 'busy' : ''}">
+    <section class="ask" part="ask">
+      <slot name="title"><h2>${words.size.title}</h2></slot>
+      ${askView(context)}
+    </section>
+    ${noticesView({ words: words.light, odd, trouble: status.trouble, isOld, from: answer && status.from, retry: act.retry })}
+    ${answer === undefined ? html`<div class="waiting"></div>` : resultView(context, answer)}
+    <p class="hidden" role="status" aria-atomic="true">${sayReady(context)}</p>
+    <div class="host"><slot name="action"></slot><slot name="note"></slot></div>
+  </div>`;
+}
+
+/** One sentence for those who hear the page, when there is an answer. */
+function sayReady(context: SizeContext): string {
+  const { answer, isBusy } = context.status;
+  if (isBusy || answer === undefined) return '';
+  const { columns, rows } = answer.grid;
+  const { width, height } = answer.size.washed;
+  return context.words.size.ready(columns, rows, sayLength(context, width, height));
+}

@@ -1,0 +1,74 @@
+import type { PropertyDeclarations } from 'lit';
+import type { Fault } from '#core/outcome.ts';
+import type { AnyDraft } from '../data/draft.ts';
+import { type Sentences, sayFault } from '../fields/say-fault.ts';
+import { type Language, loadText } from '../text/languages.ts';
+import type { LightWords } from '../text/light/source.ts';
+import { AskingElement } from './asking-element.ts';
+import type { ShownAnswer } from './errand.ts';
+
+/** How money is written, in whole minor units of a currency. */
+type WriteMoney = (language: string, currency: string, minor: number) => string;
+
+/**
+ * An element for the page of somebody else: it brings little at first, and fetches what few readers need once they do:
+ * the sentences that say what is wrong with what was typed, and how a currency is written.
+ */
+export abstract class LightElement<
+  Kind extends AnyDraft,
+  Answer extends ShownAnswer,
+  Words extends { readonly light: LightWords },
+  Core,
+> extends AskingElement<Kind, Answer, Words, Core> {
+  static override properties: PropertyDeclarations = {
+    ...AskingElement.properties,
+    sentences: { state: true },
+    writeMoney: { state: true },
+  };
+
+  declare protected sentences: Sentences | undefined;
+  declare protected writeMoney: WriteMoney | undefined;
+
+  /** The language that the sentences were last asked for in. */
+  #asked = '';
+
+  override willUpdate(changed: Map<PropertyKey, unknown>): void {
+    super.willUpdate(changed);
+    const { language } = this.words?.light ?? {};
+    const isWrong = this.status.faults.length > 0;
+    if (isWrong && language !== undefined && language !== this.#asked) {
+      void this.#learn(language as Language);
+    }
+    if (this.currencyCode !== undefined && this.writeMoney === undefined) void this.#price();
+  }
+
+  protected tell({ light }: Words, fault: Fault): string {
+    return sayFault(this.sentences ?? {}, fault, () => light.wrong);
+  }
+
+  /** The currency of prices as ISO 4217 writes it; of what is no currency the browser would make an error. */
+  protected get currencyCode(): string | undefined {
+    const { currency } = this;
+    return currency && /^[a-z]{3}$/i.test(currency) ? currency.toUpperCase() : undefined;
+  }
+
+  /** What the host asked for and cannot be had, by place. */
+  protected get oddPlaces(): readonly string[] {
+    const places = this.status.hostFaults.map(({ path }) => path.join('.'));
+    const isOdd = Boolean(this.currency) && this.currencyCode === undefined;
+    return isOdd ? [...places, 'currency'] : places;
+  }
+
+  /** Where the sentences cannot be had, one that fits all stands for them, and the next fault asks again. */
+  async #learn(language: Language): Promise<void> {
+    this.#asked = language;
+    const source = await import('../text/shared/source.ts').catch(() => undefined);
+    if (source === undefined) this.#asked = '';
+    else this.sentences = (await loadText(source.sharedSource, language)).faults;
+  }
+
+  async #price(): Promise<void> {
+    const money = await import('../data/money.ts').catch(() => undefined);
+    this.writeMoney = money?.writeMoney;
+  }
+}

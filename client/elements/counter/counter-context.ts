@@ -47,7 +47,7 @@ export interface CounterContext {
 }
 
 /**
- * What a cloth is called: its print, else its fabric; and what it is for.
+ * What a cloth is called: its print, which may be a letter alone, else its fabric; and what it is for.
  *
  * @param need a cloth, or squares that nobody named.
  */
@@ -57,8 +57,9 @@ export function nameCloth(
 ): { readonly name: string; readonly role: string } {
   if (cloth === undefined) return { name: counter.cloth, role: '' };
   const role = shared.role(cloth.role);
-  const name = cloth.print === undefined ? shared.fabric(cloth.fabric) : cloth.print;
-  return { name, role };
+  const { print, fabric } = cloth;
+  if (print === undefined) return { name: shared.fabric(fabric), role };
+  return { name: print.length > 1 ? print : `${shared.print} ${print}`, role };
 }
 
 /** What to ask for, in figures with its unit. */

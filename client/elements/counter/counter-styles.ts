@@ -7,7 +7,7 @@ import { SHARED_STYLES } from '../../look/shared-styles.ts';
  */
 export const counterStyles = unsafeCSS(`${SHARED_STYLES}
 .counter{display:grid;grid-template-rows:1fr auto;gap:8px;height:100%}
-.answer{display:grid;align-content:center;gap:2px;padding-block:4px;overflow-wrap:anywhere}
+.answer{display:grid;align-content:start;gap:2px;padding-block:4px;overflow-wrap:anywhere}
 .answer header{align-items:baseline;flex-wrap:wrap;gap:0 .6em}
 .amount{font-size:min(27cqi,9em);line-height:1.05;white-space:nowrap}
 .amount b{font-family:var(--ragbloom-display,inherit);font-weight:600;letter-spacing:-.02em}
@@ -26,11 +26,11 @@ export const counterStyles = unsafeCSS(`${SHARED_STYLES}
 .sum b{color:var(--ragbloom-ink)}
 .hand{display:grid;gap:8px;grid-template-rows:auto 1fr auto}
 .modes .chips{display:grid;grid-template-columns:repeat(4,auto);gap:4px}
-.modes .chip{padding:0 .2em;font-size:.95em;color:var(--ragbloom-ink)}
-.modes .chip:has(:checked){color:var(--ragbloom-sheet)}
-.panel{display:grid;gap:8px;align-content:start;min-height:216px}
+.modes .chip{padding:0 .2em;font-size:.95em}
+:is(.modes,.widths) .chip:not(:has(:checked)){color:var(--ragbloom-ink)}
+.panel{display:grid;gap:8px;align-content:start;min-height:15.5em}
 .widths{display:grid;grid-template-columns:repeat(3,1fr);gap:6px}
-.widths .chip{padding:.2em;color:var(--ragbloom-ink);line-height:1.25;align-content:center}
+.widths .chip{padding:.2em;line-height:1.25;align-content:center}
 .widths small{font-size:1em}
 .chip:has(:checked) small{color:inherit}
 .panel .fields{grid-template-columns:repeat(2,1fr)}
@@ -50,7 +50,7 @@ thead th{font-weight:400}
 .bar button{min-width:76px;min-height:52px;font-size:1.6em;line-height:1}
 .tick{justify-content:center;min-height:52px;border:1px solid var(--ragbloom-edge);border-radius:3px;background:var(--ragbloom-sheet);font-weight:600}
 .tick:has(:checked){border:2px solid var(--ragbloom-leaf)}
-.start{align-content:start;align-self:start}
+.start{align-content:start;align-self:end}
 .start h3{font-size:1em}
 .start button{justify-self:stretch}
 [role=alert]:not(:has(*)){position:absolute}
@@ -59,6 +59,7 @@ thead th{font-weight:400}
 .counter{grid-template:1fr/minmax(0,1fr) minmax(20em,1fr);gap:24px;align-items:start}
 .amount{font-size:min(15cqi,11em)}
 .counter:has(.start){grid-template-columns:minmax(0,34em)}
+.start{align-self:start}
 }
 @media(forced-colors:active){.verdict,.tick:has(:checked){border-color:Highlight}.list .hand{outline:2px solid Highlight}}
 @media print{.hand{display:none}}

@@ -80,7 +80,7 @@ export function findEnglish(source: string, english: string): readonly string[] 
 export function judgeTexts(source: string): readonly string[] {
   const loud = listTexts(source).filter((text) => text.includes('!'));
   const straight = listTexts(source).filter((text) => /\p{L}'\p{L}/u.test(text));
-  const counted = source.match(/(?:===|>|<|!==) ?[12] (?:\?|&&)/g) ?? [];
+  const counted = source.match(/[!=]== ?[12] (?:\?|&&)/g) ?? [];
   return [
     ...loud.map((text) => `“${text}” exclaims.`),
     ...straight.map((text) => `“${text}” has a typewriter’s apostrophe.`),

@@ -53,7 +53,7 @@ const steps: Readonly<Record<string, (figures: StepFigures) => StepWords>> = {
   snip: (figures) => {
     const { number, length, gap, minutes } = figures;
     const fewer = number('snips') - number('snipsJoined');
-    const saved = minutes - Math.round(number('minutesJoined'));
+    const saved = Math.round(minutes - number('minutesJoined'));
     const later =
       number('blocks') > 1
         ? `Vor dem Zusammennähen geht es leichter; danach ist es der Brauch: beide Nahtzugaben zugleich, ${count(fewer, 'Einschnitt', 'Einschnitte')} weniger${saved > 0 ? `, etwa ${count(saved, 'Minute', 'Minuten')} gespart` : ''}, dafür jeder durch doppelt so viel Stoff.`

@@ -55,7 +55,7 @@ const steps: Readonly<Record<string, (figures: StepFigures) => StepWords>> = {
   snip: (figures) => {
     const { number, length, gap, minutes } = figures;
     const fewer = number('snips') - number('snipsJoined');
-    const saved = minutes - Math.round(number('minutesJoined'));
+    const saved = Math.round(minutes - number('minutesJoined'));
     const later =
       number('blocks') > 1
         ? `Antes de unir es más fácil; después es la tradición: los dos márgenes a la vez, ${count(fewer, 'piquete', 'piquetes')} menos${saved > 0 ? `, unos ${count(saved, 'minuto', 'minutos')} menos` : ''}, pero cada uno con el doble de tela.`

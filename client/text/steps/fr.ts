@@ -55,7 +55,7 @@ const steps: Readonly<Record<string, (figures: StepFigures) => StepWords>> = {
   snip: (figures) => {
     const { number, length, gap, minutes } = figures;
     const fewer = number('snips') - number('snipsJoined');
-    const saved = minutes - Math.round(number('minutesJoined'));
+    const saved = Math.round(minutes - number('minutesJoined'));
     const later =
       number('blocks') > 1
         ? `Avant l’assemblage, c’est plus facile\u00a0; après, c’est la tradition\u00a0: les deux marges à la fois, ${count(fewer, 'cran', 'crans')} de moins${saved > 0 ? `, environ ${count(saved, 'minute', 'minutes')} de moins` : ''}, mais chacun dans deux fois plus de tissu.`

@@ -16,7 +16,7 @@ export interface StepFigures {
   readonly roles: (name: string) => readonly string[];
   /** A mass, rounded as one says it. */
   readonly mass: (name: string) => number;
-  /** Minutes that the step takes, whole. */
+  /** Minutes that the step takes. */
   readonly minutes: number;
 }
 
@@ -29,7 +29,7 @@ export interface StepFigures {
  * const manner = { measure: say, gap: say, above: say, fabric: (name) => name, role: (name) => name };
  * readFigures(step, manner).number('links') // => 19
  * readFigures(step, manner).length('cut') // => '0 cm'
- * readFigures(step, manner).minutes // => 2
+ * readFigures(step, manner).minutes // => 2.4
  */
 export function readFigures({ figures, minutes }: SaidStep, manner: StepManner): StepFigures {
   const number = (name: string) => Number(figures[name] ?? 0);
@@ -43,6 +43,6 @@ export function readFigures({ figures, minutes }: SaidStep, manner: StepManner):
     fabrics: (name) => list(name).map(manner.fabric),
     roles: (name) => list(name).map((role) => manner.role(role as Role)),
     mass: (name) => Number(number(name).toFixed(number(name) < 1 ? 2 : 1)),
-    minutes: Math.round(minutes),
+    minutes,
   };
 }

@@ -36,7 +36,7 @@ describe('readFigures', () => {
     ]);
     expect(figures.fabrics('fabrics')).toEqual(['A', 'B']);
     expect(figures.roles('roles')).toEqual(['the top']);
-    expect(figures.minutes).toBe(26);
+    expect(figures.minutes).toBe(25.6);
     expect([figures.mass('wet'), figures.mass('damp')]).toEqual([1.3, 0.95]);
   });
 

@@ -34,6 +34,8 @@ export function compareShapes(english: unknown, other: unknown, path = 'text'): 
     return other.trim() === '' && english !== '' ? [`${path} is empty.`] : [];
   }
   if (typeof english !== 'object' || english === null) return [];
+  // An empty group of English is one that the other languages may fill as they need.
+  if (Object.keys(english).length === 0) return [];
   const keys = new Set([...Object.keys(english), ...Object.keys(Object(other))]);
   return [...keys].flatMap((key) =>
     compareShapes(Reflect.get(english, key), Reflect.get(Object(other), key), `${path}.${key}`),

@@ -15,13 +15,16 @@ const chain = ({ number }: StepFigures) =>
     ? 'Schieb einen Block nach dem anderen unter die Nadel, ohne den Faden abzuschneiden.'
     : 'Schneide den Faden nach jedem Block ab.';
 
+const often = (within: number) =>
+  within > 99 ? 'fast alle' : `etwa ${Math.round(within)} von 100`;
+
 const ends = ({ number, length, above }: StepFigures) => {
   const expected =
     number('most') > 0
       ? ` Die Hälfte der Enden verfehlt sich um weniger als ${above('half')}, 95 von 100 um weniger als ${above('most')}; von einem Ende aus wären es ${above('mostFromOneEnd')}.`
       : '';
   if (number('ease') <= 0) return `${expected} Trenn auf, was sich nicht trifft.`;
-  return `${expected} Auf ${length('ease')} genau treffen sich etwa ${Math.round(number('within'))} von 100, und so viel wäscht sich aus. Trenn auf, was weiter danebenliegt.`;
+  return `${expected} Auf ${length('ease')} genau treffen sich ${often(number('within'))}, und so viel wäscht sich aus. Trenn auf, was weiter danebenliegt.`;
 };
 
 const steps: Readonly<Record<string, (figures: StepFigures) => StepWords>> = {

@@ -17,13 +17,16 @@ const chain = ({ number }: StepFigures) =>
     ? 'Pasa un bloque tras otro sin cortar el hilo.'
     : 'Corta el hilo después de cada bloque.';
 
+const often = (within: number) =>
+  within > 99 ? 'casi todos' : `unos ${Math.round(within)} de cada 100`;
+
 const ends = ({ number, length, above }: StepFigures) => {
   const expected =
     number('most') > 0
       ? ` La mitad de los extremos se desvía menos de ${above('half')}, 95 de cada 100 menos de ${above('most')}; desde un extremo serían ${above('mostFromOneEnd')}.`
       : '';
   if (number('ease') <= 0) return `${expected} Descose lo que no coincida.`;
-  return `${expected} Coinciden en menos de ${length('ease')} unos ${Math.round(number('within'))} de cada 100, y eso se va con el lavado. Descose lo que se desvíe más.`;
+  return `${expected} Coinciden en menos de ${length('ease')} ${often(number('within'))}, y eso se va con el lavado. Descose lo que se desvíe más.`;
 };
 
 const steps: Readonly<Record<string, (figures: StepFigures) => StepWords>> = {

@@ -17,13 +17,16 @@ const chain = ({ number }: StepFigures) =>
     ? 'Passez les blocs l’un après l’autre sans couper le fil.'
     : 'Coupez le fil après chaque bloc.';
 
+const often = (within: number) =>
+  within > 99 ? 'Presque tous' : `Environ ${Math.round(within)} sur 100`;
+
 const ends = ({ number, length, above }: StepFigures) => {
   const expected =
     number('most') > 0
       ? ` La moitié des bouts s’écartent de moins de ${above('half')}, 95 sur 100 de moins de ${above('most')}\u00a0; depuis un bout, ce serait ${above('mostFromOneEnd')}.`
       : '';
   if (number('ease') <= 0) return `${expected} Décousez ce qui ne se rejoint pas.`;
-  return `${expected} Environ ${Math.round(number('within'))} sur 100 se rejoignent à ${length('ease')} près, et cela disparaît au lavage. Décousez ce qui s’écarte plus.`;
+  return `${expected} ${often(number('within'))} se rejoignent à ${length('ease')} près, et cela disparaît au lavage. Décousez ce qui s’écarte plus.`;
 };
 
 const steps: Readonly<Record<string, (figures: StepFigures) => StepWords>> = {

@@ -71,7 +71,7 @@ describe('steps in every language', () => {
       for (const { step, unit } of steps) {
         const own = words.say(step, makeStepManner(shared, unit)).join(' ');
         const english = new Set(
-          list(typesetFractions(`${step.do} ${step.detail} once: 1 ${step.figures['bobbins']}`)),
+          list(typesetFractions(`${step.do} ${step.detail} ; 1; ${step.figures['bobbins']}`)),
         );
         const strange = list(own).filter((n) => !english.has(n));
         expect(strange, `${step.id}: ${own} / ${step.detail}`).toEqual([]);

@@ -18,12 +18,12 @@ export interface Notices {
 export function noticesView({ words, odd, trouble, ...rest }: Notices): TemplateResult {
   const notice = (isSaid: boolean, said: unknown) =>
     isSaid ? html`<div class="notice">${said}</div>` : '';
-  return html`<div class="notices" part="notices" role="alert">
+  return html`<div part="notices" role="alert">
     ${notice(odd.length > 0, html`<p>${words.host} ${odd.join(', ')}</p>`)}
     ${notice(
       trouble !== undefined,
       html`<p>${trouble && words.trouble[trouble]} ${rest.isOld ? words.stale : ''}</p>
-        <button class="retry" @click=${rest.retry}>${words.retry}</button>`,
+        <button @click=${rest.retry}>${words.retry}</button>`,
     )}
     ${notice(trouble === undefined && rest.isOld, html`<p>${words.stale}</p>`)}
     ${notice(rest.from === 'device' && trouble === undefined, html`<p>${words.device}</p>`)}

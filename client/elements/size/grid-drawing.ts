@@ -9,7 +9,7 @@ export function gridDrawing(columns: number, rows: number, label: string): Templ
   const across = count(rows - 1).map((row) => `M0 ${row}H${columns}`);
   const down = count(columns - 1).map((column) => `M${column} 0V${rows}`);
   return html`<svg viewBox="0 0 ${columns} ${rows}" role="img" aria-label=${label}>
-    <path class="cloth" d="M0 0H${columns}V${rows}H0Z" />
+    <path d="M0 0H${columns}V${rows}H0Z" />
     <path class="seams" d=${[...across, ...down].join('') || 'M0 0'} />
   </svg>`;
 }

@@ -16,10 +16,13 @@ export function resultView(context: SizeContext, answer: ShownSize): TemplateRes
   const { columns, rows } = answer.grid;
   return html`${dangersView(context, answer)}
     <section class="result" part="result">
-      <div class="drawing" part="drawing">${gridDrawing(columns, rows, words.size.drawing(columns, rows))}</div>
-      <dl class="figures" part="figures">${listFigures(context, answer).map(pairView)}</dl>
+      <div part="drawing">${gridDrawing(columns, rows, words.size.drawing(columns, rows))}</div>
+      <div>
+        <dl class="figures" part="figures">${listFigures(context, answer).map(pairView)}</dl>
+        ${findKind(context.status.draft) === 'grid' ? '' : html`<p>${sayFit(context, answer)}</p>`}
+      </div>
     </section>
-    <section class="result" part="cloth">
+    <section part="cloth">
       <h3>${words.size.cloth}</h3>
       <ul>${answer.fabrics.filter(({ pieces }) => pieces > 0).map((need) => needView(context, need))}</ul>
       ${costView(context, answer)}
@@ -27,7 +30,7 @@ export function resultView(context: SizeContext, answer: ShownSize): TemplateRes
     </section>`;
 }
 
-type Said = readonly [name: string, said: string, more: string];
+type Said = readonly [name: string, said: string, more?: string];
 
 function pairView([name, said, more]: Said): TemplateResult {
   return html`<div><dt>${name}</dt><dd><b>${said}</b> <small>${more}</small></dd></div>`;
@@ -37,7 +40,6 @@ function listFigures(context: SizeContext, answer: ShownSize): readonly Said[] {
   const { size } = context.words;
   const { grid, block, time } = answer;
   const { washed, sewn } = answer.size;
-  const own = findKind(context.status.draft) === 'grid' ? [] : [sayFit(context, answer)];
   return [
     [size.blocks, `${grid.columns} × ${grid.rows}`, size.cut(sayLength(context, block.cut))],
     [
@@ -45,19 +47,18 @@ function listFigures(context: SizeContext, answer: ShownSize): readonly Said[] {
       sayLength(context, washed.width, washed.height),
       size.sewn(sayLength(context, sewn.width, sewn.height)),
     ],
-    ...own,
-    [size.work, writeHours(time.total), ''],
+    [size.work, writeHours(time.total)],
   ];
 }
 
 /** How the quilt differs from the wish, in figures and not in colour. */
-function sayFit(context: SizeContext, { fit }: ShownSize): Said {
+function sayFit(context: SizeContext, { fit }: ShownSize): string {
   const { size } = context.words;
   const said = [
     tell(context, fit.width, [size.wider, size.narrower]),
     tell(context, fit.height, [size.longer, size.shorter]),
   ].filter((text) => text !== '');
-  return [size.fit, said.join(', ') || size.same, ''];
+  return size.fit(said.join(', ') || size.same);
 }
 
 type Telling = (by: string) => string;
@@ -70,8 +71,8 @@ function tell(context: SizeContext, by: number, [more, less]: readonly [Telling,
 function needView(context: SizeContext, need: Need): TemplateResult {
   const { light, size } = context.words;
   const named = need.print === undefined || need.print.length < 2 ? '' : need.print;
-  return html`<li>
-    <span>${named || light.fabric(need.fabric)} <small>${light.role(need.role)}</small></span>
+  return html`<li class="line">
+    <span>${named || light.fabric(need.fabric)} <small>${light.role(need.role)} ${named ? '' : need.print}</small></span>
     <b>${sayPurchase(context, need)}</b>
     ${need.lacking === undefined ? '' : html`<p class="fault">${size.lacking(need.lacking)}</p>`}
   </li>`;
@@ -94,7 +95,7 @@ function costView({ words, sayMoney }: SizeContext, { fabrics }: ShownSize): Tem
   const isKnown = costs.every((cost) => cost?.of === 'price');
   if (sayMoney === undefined || !isKnown) return '';
   const total = costs.reduce((sum, cost) => sum + (cost?.total ?? 0), 0);
-  return html`<p class="cost" part="cost">
+  return html`<p class="line cost" part="cost">
     <span>${words.size.cost}</span>
     <b>${sayMoney(total)}</b>
   </p>`;
@@ -102,7 +103,7 @@ function costView({ words, sayMoney }: SizeContext, { fabrics }: ShownSize): Tem
 
 function dangersView({ words }: SizeContext, { cautions }: ShownSize): TemplateResult {
   const { light } = words;
-  return html`<ul class="dangers" part="cautions">
+  return html`<ul part="cautions">
     ${cautions
       .filter(({ severity }) => severity === 'danger')
       .map(

@@ -10,14 +10,23 @@ export function sizeView(context: SizeContext): TemplateResult {
   const { answer, isBusy } = status;
   const isOld = answer !== undefined && (status.faults.length > 0 || status.trouble !== undefined);
   return html`<div class="table ${isBusy ? 'busy' : ''}">
-    <section class="ask" part="ask">
+    <section class="stack" part="ask">
       <slot name="title"><h2>${words.size.title}</h2></slot>
       ${askView(context)}
     </section>
-    ${noticesView({ words: words.light, odd, trouble: status.trouble, isOld, from: answer && status.from, retry: act.retry })}
-    ${answer === undefined ? html`<div class="waiting"></div>` : resultView(context, answer)}
-    <p class="hidden" role="status" aria-atomic="true">${sayReady(context)}</p>
-    <div class="host"><slot name="action"></slot><slot name="note"></slot></div>
+    <div class="stack">
+      ${noticesView({
+        words: words.light,
+        odd,
+        trouble: status.trouble,
+        isOld,
+        from: answer && status.from,
+        retry: act.retry,
+      })}
+      ${answer === undefined ? html`<div class="waiting"></div>` : resultView(context, answer)}
+      <div><slot name="action"></slot><slot name="note"></slot></div>
+      <p class="hidden" role="status" aria-atomic="true">${sayReady(context)}</p>
+    </div>
   </div>`;
 }
 

@@ -21,7 +21,7 @@ export const en = {
   cut: (length: string) => `cut ${length}`,
   washed: 'Washed',
   sewn: (size: string) => `sewn ${size}`,
-  fit: 'Beside your wish',
+  fit: (difference: string) => `Beside your wish: ${difference}.`,
   wider: (by: string) => `${by} wider`,
   narrower: (by: string) => `${by} narrower`,
   longer: (by: string) => `${by} longer`,

@@ -12,16 +12,23 @@ export interface NumberField extends FieldFrame {
   readonly placeholder?: string | undefined;
   /** What to call the chips for eighths; without it there are none. */
   readonly fractions?: string | undefined;
+  /** It can be read and copied but not changed; `reason` says why. */
+  readonly isLocked?: boolean;
+  readonly reason?: string | undefined;
+  /** It counts for nothing as things stand. */
+  readonly isDisabled?: boolean;
   readonly onInput: (text: string) => void;
 }
 
 /**
  * A text field that brings up the figures of a phone's keyboard: `type=number` would throw away `8 1/2`
- * and `21,5` unseen. Its unit and its fault are tied to it for those who hear the page; while it is touched,
- * chips offer the eighths that such a keyboard lacks.
+ * and `21,5` unseen. Its unit, its fault and why it cannot be changed are tied to it for those who hear the page;
+ * while it is touched, chips offer the eighths that such a keyboard lacks.
  */
 export function numberField(field: NumberField): TemplateResult {
   const { unit, value, placeholder = '', onInput, fractions } = field;
+  const { isLocked = false, isDisabled = false, reason } = field;
+  const hasChips = fractions && !isLocked && !isDisabled;
   return fieldView(
     field,
     ({ id, invalid, by }) => html`<span class="entry">
@@ -32,12 +39,15 @@ export function numberField(field: NumberField): TemplateResult {
           autocomplete="off"
           placeholder=${placeholder}
           .value=${value}
+          ?readonly=${isLocked}
+          ?disabled=${isDisabled}
           aria-invalid=${invalid}
-          aria-describedby=${by}
+          aria-describedby=${isLocked && reason ? `${by} ${id}-reason` : by}
           @input=${({ target }: InputEvent) => onInput((target as HTMLInputElement).value)}
         />
         ${unit && html`<small class="unit" id="${id}-unit">${unit}</small>`}
       </span>
-      ${fractions && fractionChips(fractions, (sign) => onInput(setFraction(value || placeholder, sign)))}`,
+      ${isLocked && reason && html`<small id="${id}-reason">${reason}</small>`}
+      ${hasChips && fractionChips(fractions, (sign) => onInput(setFraction(value || placeholder, sign)))}`,
   );
 }

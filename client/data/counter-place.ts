@@ -14,10 +14,11 @@ export interface CounterPlace {
 export const SQUARE_KEYS = ['cut', 'count'] as const;
 
 const KEYS: ReadonlySet<string> = new Set([...REQUEST_KEYS, ...SQUARE_KEYS]);
-/** A place in the shop: which cloth is in hand, or what was typed for one. */
-const SHOP = /^(at|\d{1,2}\.(width|price|left|got|otherWidth|otherPrice))$/;
-/** Longer than anything typed here. */
+/** A place in the shop: which cloth is in hand, what was typed for one, or what is typed before anything is asked. */
+const SHOP = /^(at|unit|cut|count|address|\d{1,2}\.(width|price|left|got|otherWidth|otherPrice))$/;
+/** Longer than anything typed here, but for an address. */
 const LONGEST = 32;
+const LONGEST_ADDRESS = 8192;
 
 /**
  * Reads an address, or its query alone. What other sites append to an address is passed over.
@@ -34,7 +35,8 @@ export function readPlace(address: string): CounterPlace {
     return value !== '' && KEYS.has(path.split('.')[0] ?? '');
   });
   const shop = [...new URLSearchParams(hash)].filter(
-    ([path, value]) => SHOP.test(path) && value.length <= LONGEST,
+    ([path, value]) =>
+      SHOP.test(path) && value.length <= (path === 'address' ? LONGEST_ADDRESS : LONGEST),
   );
   return { question: writeQuery(Object.fromEntries(asked)), shop: Object.fromEntries(shop) };
 }

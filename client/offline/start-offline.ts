@@ -72,6 +72,9 @@ function keepPlan(event: Event): void {
   const { target } = event;
   const { answer } = (event as CustomEvent<{ answer?: { links?: { page?: string } } }>).detail;
   const page = answer?.links?.page ?? '';
-  const mayKeep = target instanceof Element && target.hasAttribute('remember');
+  const mayKeep =
+    target instanceof Element &&
+    target.hasAttribute('remember') &&
+    !target.hasAttribute('embedded');
   if (mayKeep && page.includes('?')) keepDraft(LAST_PLAN, page.slice(page.indexOf('?') + 1));
 }

@@ -1,6 +1,6 @@
 /** What must never be loaded by a page: the packages of the service, and its rooms beside the core. */
 const FORBIDDEN: readonly RegExp[] = [
-  /(^|\/)node_modules\/(?!(lit|lit-html|lit-element|@lit\/reactive-element|valibot|papaparse)\/)/,
+  /(^|\/)node_modules\/(?!(lit|lit-html|lit-element|@lit\/reactive-element|valibot|papaparse|lean-qr)\/)/,
   /^api\/(?!core\/)/,
   /^tests\//,
   /^demo-data\/(?!wishes\/)/,

@@ -56,6 +56,8 @@ export const RULES: readonly Rule[] = [
   // The one that reads and writes files of spreadsheets is a bundle of its own, fetched when it is used.
   { room: 'client/data/csv-tool.ts', may: ['papaparse'] },
   { room: 'client/data/', may: ['client/data/', CORE, 'valibot'] },
+  // What draws a code for a camera is fetched when one is wanted.
+  { room: 'client/drawing/draw-code.ts', may: ['lean-qr/nano'] },
   { room: 'client/drawing/', may: ['client/drawing/', CORE, ...LIT] },
   {
     room: 'client/fields/',
@@ -85,6 +87,8 @@ export const RULES: readonly Rule[] = [
   { room: 'client/embed-wash.ts', may: ['client/elements/', COMPUTED] },
   { room: 'client/embed-stash.ts', may: ['client/elements/', COMPUTED] },
   { room: 'client/embed-kits.ts', may: ['client/elements/', COMPUTED] },
+  { room: 'client/offline/bundle-offline.ts', may: ['node:', 'esbuild'] },
+  { room: 'client/offline/', may: ['client/offline/', 'client/data/', 'client/text/'] },
   { room: 'client/api/build-package.ts', may: ['node:', 'esbuild'] },
   { room: 'client/api/', may: ['client/api/'], mayType: [CORE] },
   { room: 'client/make-lighter.ts', may: ['node:', 'esbuild'] },

@@ -7,13 +7,16 @@ import { writeMoney } from '../../data/money.ts';
 import { writeBound, writeMeasure } from '../../fields/write-figures.ts';
 import type { CounterWords } from '../../text/counter/source.ts';
 import type { SharedWords } from '../../text/shared/source.ts';
-import type { CounterState, Entry, Mode } from './counter-state.ts';
+import type { CounterState, Mode } from './counter-state.ts';
 
 /** All that the counter says. */
 export interface CounterText {
   readonly shared: SharedWords;
   readonly counter: CounterWords;
 }
+
+/** A place to type into before anything is on the counter. */
+type EntryPlace = 'address' | 'cut' | 'count' | 'unit';
 
 /** What a person can do at the counter. */
 export interface CounterActions {
@@ -23,10 +26,8 @@ export interface CounterActions {
   readonly tick: (at: number, isGot: boolean) => void;
   readonly turnTo: (mode: Mode) => void;
   /** Types into what is asked for before anything is on the counter. */
-  readonly enter: (change: Partial<Entry>) => void;
-  /** Asks for squares of one size, as typed. */
-  readonly askSquares: () => void;
-  /** Asks for a plan, by its address or query. */
+  readonly enter: (place: EntryPlace, text: string) => void;
+  /** Asks for a plan, by its address or query; or for squares, by theirs. */
   readonly open: (address: string) => void;
   readonly leave: () => void;
   readonly share: () => void;

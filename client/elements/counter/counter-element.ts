@@ -1,11 +1,8 @@
 import type { PropertyDeclarations, TemplateResult } from 'lit';
-import type { Unit } from '#core/contract.ts';
 import type { CounterPlace } from '../../data/counter-place.ts';
 import { readPlace, writePlace } from '../../data/counter-place.ts';
-import { readCounter } from '../../data/counter-question.ts';
 import { type CounterRow, readRows } from '../../data/counter-rows.ts';
-import { writeQuery } from '../../data/draft.ts';
-import { keepDraft, readDraft } from '../../data/draft-store.ts';
+import { keepDraft } from '../../data/draft-store.ts';
 import { HostedElement } from '../../host/hosted-element.ts';
 import type { FormFacts } from '../../host/tell-form.ts';
 import { counterSource } from '../../text/counter/source.ts';
@@ -17,14 +14,13 @@ import {
   type CounterText,
   sayFault,
 } from './counter-context.ts';
-import { type CounterDetail, reportCounter, sayRow } from './counter-report.ts';
-import { type CounterState, FIRST_STATE, inHand, putInShop } from './counter-state.ts';
+import { type CounterDetail, NAME, reportCounter, sayRow } from './counter-report.ts';
+import { type CounterState, FIRST_STATE, inHand, putInShop, readAsked } from './counter-state.ts';
 import { counterStyles } from './counter-styles.ts';
 import { counterView } from './counter-view.ts';
+import { drawAddress, seekNearest } from './fetch-lazily.ts';
+import { readStart } from './read-start.ts';
 
-const NAME = 'ragbloom-counter';
-/** Under which the plan's page leaves its last plan on this device. */
-const LAST_PLAN = 'last-plan';
 /** How long typing must rest before the address is written and the answer said, in milliseconds. */
 const REST = 600;
 
@@ -140,11 +136,7 @@ export class CounterElement extends HostedElement<CounterText> {
     take: (at) => this.#put('at', at === 0 ? '' : `${at}`),
     tick: (at, isGot) => this.#put(`${at}.got`, isGot ? '1' : ''),
     turnTo: (mode) => this.#set({ mode, code: undefined }),
-    enter: (change) => this.#set({ entry: { ...this.state.entry, ...change } }),
-    askSquares: () => {
-      const { unit, cut, count } = this.state.entry;
-      this.#open(writeQuery({ ...(unit === 'cm' && { unit }), cut, count }));
-    },
+    enter: (place, text) => this.#put(place, text),
     open: (address) => this.#open(address),
     leave: () => this.#leave(),
     share: () => void navigator.share({ url: this.#address }).catch(() => undefined),
@@ -171,26 +163,16 @@ export class CounterElement extends HostedElement<CounterText> {
   /** What the address asks for, else what was left on the device, else what the host does. */
   #beginHere(): void {
     const address = this.may(this.address) ? location.search + location.hash : '';
-    const kept = this.may(this.remember) ? readDraft(NAME) : '';
-    const lastPlan = this.may(this.remember) ? readDraft(LAST_PLAN) : '';
-    const entry = { ...this.state.entry, unit: (this.unit === 'cm' ? 'cm' : 'in') as Unit };
-    this.#set({ lastPlan, entry });
-    const asked = [address, kept, this.preset ?? ''].map(readPlace);
-    this.#ask(asked.find(({ question }) => question !== '') ?? readPlace(''));
+    const remember = this.may(this.remember);
+    const start = readStart({ address, remember, preset: this.preset ?? '', unit: this.unit });
+    this.#set({ lastPlan: start.lastPlan });
+    this.#ask(start.place);
   }
 
   #ask(place: CounterPlace): void {
     clearTimeout(this.#rest);
-    if (place.question === '') {
-      this.#set({ place, counter: undefined, faults: [], nearest: undefined, code: undefined });
-      return;
-    }
-    const read = readCounter(place.question);
-    const counter = read.ok ? read.value : undefined;
-    const question = counter?.question ?? place.question;
-    const faults = read.ok ? [] : read.faults;
-    this.#set({ place: { ...place, question }, counter, faults, nearest: undefined });
-    this.#changed();
+    this.#set({ ...readAsked(place), nearest: undefined, code: undefined });
+    if (place.question !== '') this.#changed();
   }
 
   /** Another question is a step that the back button undoes. */
@@ -198,7 +180,7 @@ export class CounterElement extends HostedElement<CounterText> {
     const place = readPlace(address);
     const isSame = place.question === this.state.place.question;
     if (place.question === '') {
-      this.#set({ faults: [{ code: 'target-unclear', path: ['target'] }] });
+      this.#set({ faults: [{ code: 'target-unclear', path: ['address'] }] });
       return;
     }
     this.#settle();
@@ -236,30 +218,24 @@ export class CounterElement extends HostedElement<CounterText> {
 
   readonly #settle = (): void => {
     clearTimeout(this.#rest);
-    const { place, counter } = this.state;
-    if (counter === undefined) return;
+    const { place } = this.state;
     const address = writePlace(place);
     const isNew = address !== location.search + location.hash;
-    if (this.may(this.address) && isNew) history.replaceState(null, '', address);
+    if (this.may(this.address) && isNew)
+      history.replaceState(null, '', address || location.pathname);
     const row = this.#rows[this.#at];
     const said = this.words && row ? sayRow(this.words, row) : '';
     if (said !== this.state.said) this.#set({ said });
   };
 
-  /** What what is left makes, where it is not enough; the search is fetched when it is first wanted. */
   async #seek(): Promise<void> {
     const { counter, place } = this.state;
-    const row = this.#rows[this.#at];
-    const isShort = row?.left !== undefined && row.left.squares < row.need.squares;
     this.#set({ nearest: undefined });
-    if (counter?.plan === undefined || !isShort) return;
-    const { findNearest } = await import('../../data/counter-nearest.ts');
-    if (place !== this.state.place) return;
-    this.#set({ nearest: findNearest(counter, this.#rows, this.#at) ?? 'none' });
+    const nearest = await seekNearest(counter, this.#rows, this.#at);
+    if (place === this.state.place) this.#set({ nearest });
   }
 
   async #showCode(): Promise<void> {
-    const { drawCode } = await import('../../drawing/draw-code.ts');
-    this.#set({ code: drawCode(this.#address) ?? 'long' });
+    this.#set({ code: await drawAddress(this.#address) });
   }
 }

@@ -2,6 +2,9 @@ import type { CounterRow } from '../../data/counter-rows.ts';
 import { type CounterText, nameCloth } from './counter-context.ts';
 import { speakPurchase } from './speak-purchase.ts';
 
+/** The tag, the event, and under which a list is kept on a device. */
+export const NAME = 'ragbloom-counter';
+
 /** What the event `ragbloom-counter` carries. */
 export interface CounterDetail {
   /** The query of what is to be bought, as `/v1/plan` takes it; empty while nothing is. */

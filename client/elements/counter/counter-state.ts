@@ -1,19 +1,10 @@
-import type { Unit } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
 import type { NearestQuilt } from '../../data/counter-nearest.ts';
-import type { CounterPlace } from '../../data/counter-place.ts';
-import type { Counter } from '../../data/counter-question.ts';
+import { type CounterPlace, SQUARE_KEYS } from '../../data/counter-place.ts';
+import { type Counter, readCounter } from '../../data/counter-question.ts';
 
 /** What the lower half is used for. */
 export type Mode = 'bolt' | 'left' | 'other' | 'list';
-
-/** What is typed before anything is on the counter. */
-export interface Entry {
-  readonly address: string;
-  readonly cut: string;
-  readonly count: string;
-  readonly unit: Unit;
-}
 
 /** All that the counter knows; views only read it. */
 export interface CounterState {
@@ -22,7 +13,6 @@ export interface CounterState {
   readonly counter?: Counter | undefined;
   /** What is wrong with what was asked for. */
   readonly faults: readonly Fault[];
-  readonly entry: Entry;
   readonly mode: Mode;
   /** The query of the plan that was last looked at on this device. */
   readonly lastPlan: string;
@@ -37,7 +27,6 @@ export interface CounterState {
 export const FIRST_STATE: CounterState = {
   place: { question: '', shop: {} },
   faults: [],
-  entry: { address: '', cut: '', count: '', unit: 'in' },
   mode: 'bolt',
   lastPlan: '',
   said: '',
@@ -51,7 +40,8 @@ export const FIRST_STATE: CounterState = {
  * inHand({ question: '', shop: { at: '9' } }, 5) // => 4
  */
 export function inHand({ shop }: CounterPlace, cloths: number): number {
-  return Math.min(Number(shop['at'] ?? 0), Math.max(0, cloths - 1));
+  const at = /^\d{1,2}$/.test(shop['at'] ?? '') ? Number(shop['at']) : 0;
+  return Math.min(at, Math.max(0, cloths - 1));
 }
 
 /**
@@ -64,4 +54,28 @@ export function inHand({ shop }: CounterPlace, cloths: number): number {
 export function putInShop(place: CounterPlace, path: string, value: string): CounterPlace {
   const { [path]: _old, ...others } = place.shop;
   return { ...place, shop: value === '' ? others : { ...others, [path]: value } };
+}
+
+/**
+ * What a place asks for, as understood. What cannot be stays where it was typed, so that it can be mended there.
+ *
+ * @example
+ * readAsked({ question: 'cut=wide&count=40', shop: {} }).place // => { question: '', shop: { cut: 'wide', count: '40' } }
+ */
+export function readAsked(place: CounterPlace): Pick<CounterState, 'place' | 'counter' | 'faults'> {
+  const { question, shop } = place;
+  if (question === '') return { place, counter: undefined, faults: [] };
+  const read = readCounter(question);
+  if (read.ok) {
+    const { question: canonical } = read.value;
+    return { place: { question: canonical, shop }, counter: read.value, faults: [] };
+  }
+  const typed = readSquares(question) ?? { address: question };
+  return { place: { question: '', shop: typed }, counter: undefined, faults: read.faults };
+}
+
+function readSquares(question: string): CounterPlace['shop'] | undefined {
+  const asked = [...new URLSearchParams(question)].map(([key, value]) => [key, value.trim()]);
+  const typed = Object.fromEntries(asked.filter(([, value]) => value !== ''));
+  return SQUARE_KEYS.some((key) => Object.hasOwn(typed, key)) ? typed : undefined;
 }

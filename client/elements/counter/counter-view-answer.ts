@@ -37,7 +37,7 @@ function amountView({ text }: CounterContext, { need, ask, bolt }: CounterRow): 
   }
   const said = sayPurchase(text, ask.buy);
   const gap = said.indexOf('\u00a0');
-  const spare = need.spare > 0 ? html`<br />${words.spare(need.spare)}` : nothing;
+  const spare = need.spare > 0 ? html` <br />${words.spare(need.spare)}` : nothing;
   return html`<p class="amount" part="amount"><b>${said.slice(0, gap)}</b> <small>${said.slice(gap + 1)}</small></p>
     <p class="spoken" part="spoken">${speakPurchase(words.language, ask.buy)}</p>
     <p class="soft">

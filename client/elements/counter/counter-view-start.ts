@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Unit } from '#core/contract.ts';
+import type { Fault } from '#core/outcome.ts';
+import { writeQuery } from '../../data/draft.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { type CounterContext, sayFault } from './counter-context.ts';
@@ -13,6 +15,7 @@ const UNITS: readonly (readonly [Unit, string])[] = [
 export function startView(context: CounterContext): TemplateResult {
   const { text, state, act } = context;
   const words = text.counter.start;
+  const typed = state.place.shop;
   return html`<section class="start card" part="start">
     <h2>${words.title}</h2>
     ${faultsView(context)}
@@ -21,7 +24,7 @@ export function startView(context: CounterContext): TemplateResult {
         ? nothing
         : html`<button class="go" @click=${() => act.open(state.lastPlan)}>${words.last}</button>`
     }
-    <form class="field" @submit=${submit(() => act.open(state.entry.address))}>
+    <form class="field" @submit=${submit(() => act.open(typed['address'] ?? ''))}>
       <label for="address">${words.address}</label>
       <input
         id="address"
@@ -30,8 +33,8 @@ export function startView(context: CounterContext): TemplateResult {
         autocomplete="off"
         autocapitalize="off"
         aria-describedby="address-hint"
-        .value=${state.entry.address}
-        @input=${({ target }: InputEvent) => act.enter({ address: (target as HTMLInputElement).value })}
+        .value=${typed['address'] ?? ''}
+        @input=${({ target }: InputEvent) => act.enter('address', (target as HTMLInputElement).value)}
       />
       <small id="address-hint">${words.addressHint}</small>
       <button>${words.open}</button>
@@ -43,37 +46,38 @@ export function startView(context: CounterContext): TemplateResult {
 function squaresView(context: CounterContext): TemplateResult {
   const { text, state, act } = context;
   const words = text.counter.start;
-  const { entry } = state;
+  const { unit: chosen, cut = '', count = '' } = state.place.shop;
+  const unit = chosen === 'cm' ? 'cm' : 'in';
   const faultAt = (place: string) => {
     const fault = state.faults.find(({ path }) => path.join('.') === place);
     return fault && sayFault(text, fault);
   };
-  return html`<form class="stack" @submit=${submit(act.askSquares)}>
+  return html`<form class="stack" @submit=${submit(() => act.open(`?${writeQuery({ unit, cut: cut || ' ', count: count || ' ' })}`))}>
     <h3>${words.or}</h3>
     ${choiceChips({
       name: 'unit',
       legend: text.shared.unitQuestion,
       choices: UNITS,
-      chosen: entry.unit,
-      onChoose: (unit) => act.enter({ unit }),
+      chosen: unit,
+      onChoose: (value) => act.enter('unit', value === 'cm' ? value : ''),
       quiet: true,
     })}
     <div class="fields">
       ${numberField({
         id: 'cut',
         label: words.cut,
-        value: entry.cut,
-        unit: entry.unit,
+        value: cut,
+        unit,
         fault: faultAt('cut'),
-        fractions: entry.unit === 'in' ? text.shared.fractions : undefined,
-        onInput: (cut) => act.enter({ cut }),
+        fractions: unit === 'in' ? text.shared.fractions : undefined,
+        onInput: (text) => act.enter('cut', text),
       })}
       ${numberField({
         id: 'count',
         label: words.count,
-        value: entry.count,
+        value: count,
         fault: faultAt('count'),
-        onInput: (count) => act.enter({ count }),
+        onInput: (text) => act.enter('count', text),
       })}
     </div>
     <button class="go">${words.go}</button>
@@ -81,16 +85,23 @@ function squaresView(context: CounterContext): TemplateResult {
 }
 
 /** What is wrong with a plan, but for what stands at its own field. */
-function faultsView({ state, text }: CounterContext): TemplateResult {
+function faultsView(context: CounterContext): TemplateResult {
+  const { state, text } = context;
   const others = state.faults.filter(({ path }) => !['cut', 'count'].includes(path.join('.')));
   return html`<div role="alert">
     ${
       others.length === 0
         ? nothing
         : html`<p>${text.counter.faulty}</p>
-            <ul>${others.map((fault) => html`<li>${sayFault(text, fault)} <small>${fault.path.join('.')}</small></li>`)}</ul>`
+            <ul>${others.map((fault) => html`<li>${sayOther(context, fault)}</li>`)}</ul>`
     }
   </div>`;
+}
+
+function sayOther({ text }: CounterContext, fault: Fault) {
+  const place = fault.path.join('.');
+  if (place === 'address') return text.counter.start.noPlan;
+  return html`${sayFault(text, fault)} <small>${place}</small>`;
 }
 
 function submit(then: () => void) {

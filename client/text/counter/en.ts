@@ -13,6 +13,8 @@ export const en = {
     address: 'Address of a plan',
     addressHint: 'Paste what the plan’s page has in its address bar.',
     open: 'Open it',
+    noPlan:
+      'There is no plan in that. Paste the whole address, with what stands behind the question mark.',
     last: 'The last plan on this device',
     or: 'Or squares of one size',
     cut: 'Side of a square',
@@ -20,7 +22,6 @@ export const en = {
     go: 'Show what to ask for',
   },
   ask: 'Ask for',
-  spoken: (amount: string) => amount,
   tooNarrow: 'Too narrow',
   narrowHint: (side: string) => `A square of ${side} does not fit across this bolt.`,
   strips: (strips: number, squares: number, side: string) =>

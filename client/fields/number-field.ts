@@ -47,7 +47,7 @@ export function numberField(field: NumberField): TemplateResult {
         />
         ${unit && html`<small class="unit" id="${id}-unit">${unit}</small>`}
       </span>
-      ${isLocked && reason && html`<small id="${id}-reason">${reason}</small>`}
-      ${hasChips && fractionChips(fractions, (sign) => onInput(setFraction(value || placeholder, sign)))}`,
+      ${isLocked && reason ? html`<small id="${id}-reason">${reason}</small>` : ''}
+      ${hasChips ? fractionChips(fractions, (sign) => onInput(setFraction(value || placeholder, sign))) : ''}`,
   );
 }

@@ -12,6 +12,11 @@ const pair = alike(number, 'width', 'height');
 const yards = v.picklist(['yd', 'm']);
 const role = v.picklist(['top', 'middle', 'backing']);
 
+/** What the steps name; whoever says them bears what is missing or strange. */
+const figures = v.custom<PlanAnswer['steps'][number]['figures']>((value) =>
+  v.is(v.object({}), value),
+);
+
 const print = v.object({ id: text, color: source });
 const bed = alike(number, 'width', 'length');
 const target = v.object({
@@ -81,7 +86,11 @@ export const planAnswerSchema = v.object({
   }),
   mismatch: alike(number, 'within', 'withinFromOneEnd'),
   time: alike(number, 'snip', 'total'),
-  steps: v.array(alike(text, 'id', 'do', 'detail')),
+  steps: v.array(v.object({ id: text, do: text, detail: text, minutes: number, figures })),
+  work: v.object({
+    stacks: v.array(v.object({ letter: text, blocks: number })),
+    rows: v.array(alike(text, 'name', 'blocks')),
+  }),
   layout: v.object({ cells: v.array(text) }),
   why: v.exactOptional(v.array(why)),
 });

@@ -27,6 +27,8 @@ export function watchContext(change: Partial<PlanState> = {}): WatchedContext {
     show: vi.fn(),
     choose: vi.fn(),
     tick: vi.fn(),
+    lay: vi.fn(),
+    load: vi.fn(),
     retry: vi.fn(),
     print: vi.fn(),
   };

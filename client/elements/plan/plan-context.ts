@@ -2,9 +2,11 @@ import { html, type TemplateResult } from 'lit';
 import type { Unit } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
 import type { Draft, DraftPath } from '../../data/draft.ts';
+import type { LoadedPlan } from '../../data/load-plan.ts';
 import type { ShownOption } from '../../data/plan-answer-schema.ts';
 import { writeBound, writeMeasure } from '../../fields/write-figures.ts';
 import type { Text } from '../../text/text.ts';
+import type { Aside } from './open-aside.ts';
 import type { PlanState } from './plan-state.ts';
 
 /** What a person can do to a plan. */
@@ -21,6 +23,10 @@ export interface PlanActions {
   readonly show: (shown: PlanState['shown']) => void;
   readonly choose: (option: ShownOption) => void;
   readonly tick: (step: string) => void;
+  /** Lays something over the plan, or takes it away. */
+  readonly lay: (aside?: Aside) => void;
+  /** Asks for another plan without putting it on the table. */
+  readonly load: (query: string) => Promise<LoadedPlan>;
   readonly retry: () => void;
   readonly print: () => void;
 }

@@ -2,7 +2,7 @@ import { LitElement, type TemplateResult } from 'lit';
 import type { PlanRequest, Unit } from '#core/contract.ts';
 import { type Draft, editDraft } from '../../data/draft.ts';
 import { type HistoryWay, keepAddress } from '../../data/keep-address.ts';
-import type { LoadedPlan, PlanSource } from '../../data/load-plan.ts';
+import { type LoadedPlan, loadPlan, type PlanSource } from '../../data/load-plan.ts';
 import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
 import { readHostInput, tellOnce } from '../../data/read-host-input.ts';
 import { keepTicks, readTicks } from '../../data/tick-store.ts';
@@ -25,6 +25,7 @@ export interface PlanDetail {
 
 /** How long typing must rest before a plan is asked for, in milliseconds. */
 const REST = 300;
+const FLAGS = ['address', 'remember', 'embedded', 'ahead'] as const;
 
 /**
  * A plan for a rag quilt: a wish becomes sizes, a drawing, what to buy and cut, and the work in order.
@@ -94,10 +95,7 @@ export class PlanElement extends LitElement {
 
   constructor() {
     super();
-    this.address = false;
-    this.remember = false;
-    this.embedded = false;
-    this.ahead = false;
+    for (const flag of FLAGS) this[flag] = false;
     this.state = FIRST_STATE;
   }
 
@@ -161,6 +159,8 @@ export class PlanElement extends LitElement {
       this.#decide(editDraft(this.state.draft, 'block.cut', `${option.cut}`));
     },
     tick: (step) => this.#tick(step),
+    lay: (aside) => this.#set({ aside }),
+    load: (query) => loadPlan(query, this.#source, new AbortController().signal),
     retry: () => void this.#ask(),
     print: () => globalThis.print(),
   };

@@ -4,6 +4,7 @@ import type { ReadWish } from '#core/wish/read-wish.ts';
 import { type Draft, editDraft } from '../../data/draft.ts';
 import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
 import { writeEntry } from '../../fields/write-figures.ts';
+import type { Aside } from './open-aside.ts';
 
 /** All that the element knows; views only read it. */
 export interface PlanState {
@@ -24,6 +25,8 @@ export interface PlanState {
   readonly shown: 'sewn' | 'washed';
   /** Ids of the steps that are done. */
   readonly done: readonly string[];
+  /** What stands over the plan. */
+  readonly aside?: Aside | undefined;
 }
 
 /** Before anything was asked. */

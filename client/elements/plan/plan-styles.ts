@@ -34,6 +34,8 @@ td b{font-size:1.2em}
 .lines>li{padding:.5em 0}
 [tabindex]{max-height:24em;overflow:auto}
 .work li{padding-top:0}
+.heaps{display:flex;flex-wrap:wrap;gap:.1em 1.1em;margin-inline-start:2.3em;font-variant-numeric:tabular-nums}
+.rows{display:grid;word-spacing:.15em}
 .work li p{margin-inline-start:2.3em}
 .work .check:has(:checked) span{text-decoration:line-through 2px var(--ragbloom-leaf)}
 .lines>.danger{border:2px solid var(--ragbloom-madder);padding:.8em}

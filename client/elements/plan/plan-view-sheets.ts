@@ -1,7 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { typesetFractions } from '#core/drawing/typeset-fractions.ts';
 import type { ShownPlan } from '../../data/plan-answer-schema.ts';
-import { checkBox } from '../../fields/check-box.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
 import { writeHours, writeMeasure } from '../../fields/write-figures.ts';
@@ -103,28 +101,5 @@ export function factsView(context: PlanContext, answer: ShownPlan): TemplateResu
       ],
       [words.shrink, words.shrinkText(percent(size.change.width), percent(size.change.height))],
     ]),
-  );
-}
-
-/** The work in order, each step with a box to tick. */
-export function workView({ state, text, act }: PlanContext, { steps }: ShownPlan): TemplateResult {
-  const done = steps.filter(({ id }) => state.done.includes(id)).length;
-  return sheetView(
-    'work',
-    text.work.title,
-    html`<ol class="lines">
-      ${steps.map(
-        ({ id, do: what, detail }) => html`<li>
-          ${checkBox({
-            label: typesetFractions(what),
-            isOn: state.done.includes(id),
-            onChange: () => act.tick(id),
-            describedBy: `step-${id}`,
-          })}
-          <p class="soft" id="step-${id}">${typesetFractions(detail)}</p>
-        </li>`,
-      )}
-    </ol>`,
-    html`<span class="soft off">${text.work.done(done, steps.length)}</span>`,
   );
 }

@@ -6,8 +6,9 @@ import { listOtherFaults } from './plan-state.ts';
 import { blocksView, clothView } from './plan-view-make.ts';
 import { cautionsView, dangersView, groundsView } from './plan-view-notes.ts';
 import { footView, listFigures, optionsView, quiltView } from './plan-view-quilt.ts';
-import { factsView, shoppingView, workView } from './plan-view-sheets.ts';
+import { factsView, shoppingView } from './plan-view-sheets.ts';
 import { wishView } from './plan-view-wish.ts';
+import { workView } from './plan-view-work.ts';
 
 /** The whole element from its state: what is asked on one side, what came of it on the other. */
 export function planView(context: PlanContext, hasFoot: boolean): TemplateResult {
@@ -26,6 +27,7 @@ export function planView(context: PlanContext, hasFoot: boolean): TemplateResult
     ${answer && sheetsView(context, answer)}
     <p class="hidden" role="status" aria-atomic="true">${sayPlan(context)}</p>
     ${answer && hasFoot ? footView(context, answer) : ''}
+    ${answer && context.state.aside?.(context, answer)}
   </div>`;
 }
 

@@ -108,7 +108,6 @@ export const de: PlanWords = {
     shrink: 'Einlaufen',
     shrinkText: (across, down) => `${across} quer, ${down} längs.`,
   },
-  work: { title: 'Die Arbeit', done: (done, all) => `${done} von ${all} erledigt` },
   others: 'Andere Pläne, die passen',
   moreOthers: 'Mehr',
   notes: {

@@ -95,7 +95,6 @@ export const en = {
     shrink: 'Shrink',
     shrinkText: (across: string, down: string) => `${across} across, ${down} down.`,
   },
-  work: { title: 'The work', done: (done: number, all: number) => `${done} of ${all} done` },
   others: 'Other plans that fit',
   moreOthers: 'More',
   notes: {

@@ -109,7 +109,6 @@ export const es: PlanWords = {
     shrink: 'Encoge',
     shrinkText: (across, down) => `${across} a lo ancho, ${down} a lo largo.`,
   },
-  work: { title: 'El trabajo', done: (done, all) => `${done} de ${all} hechos` },
   others: 'Otros planes que encajan',
   moreOthers: 'Más',
   notes: {

@@ -109,7 +109,6 @@ export const fr: PlanWords = {
     shrink: 'Rétrécit',
     shrinkText: (across, down) => `${across} en largeur, ${down} en longueur.`,
   },
-  work: { title: 'Le travail', done: (done, all) => `${done} sur ${all} faits` },
   others: 'D’autres plans qui conviennent',
   moreOthers: 'Plus',
   notes: {

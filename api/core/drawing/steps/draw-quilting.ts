@@ -25,10 +25,11 @@ export function drawQuilting(scene: StepScene, isSecond: boolean): readonly Shap
   const links = places
     .slice(1)
     .map((x) => `M${place(x - GAP)} ${top + from}L${place(x)} ${top + to}`);
+  const faces = letters.flatMap((letter, at) =>
+    drawFace(scene, { cells: [letter], x: places[at] ?? 0, y: top, side: SIDE }),
+  );
   return [
-    ...letters.flatMap((letter, at) =>
-      drawFace(scene, { cells: [letter], x: places[at] ?? 0, y: top, side: SIDE }),
-    ),
+    ...faces.filter(({ kind }) => kind === 'path'),
     drawLine(
       'outline',
       places.map((x) => traceBox({ x, y: top, width: SIDE, height: SIDE })).join(''),
@@ -41,5 +42,6 @@ export function drawQuilting(scene: StepScene, isSecond: boolean): readonly Shap
     ...(scene.chained && links.length > 0
       ? [drawLine('quilting', links.join(''), { breadth: 1.6 })]
       : []),
+    ...faces.filter(({ kind }) => kind === 'text'),
   ];
 }

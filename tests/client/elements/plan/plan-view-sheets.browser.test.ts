@@ -1,9 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  factsView,
-  shoppingView,
-  workView,
-} from '../../../../client/elements/plan/plan-view-sheets.ts';
+import { factsView, shoppingView } from '../../../../client/elements/plan/plan-view-sheets.ts';
 import { watchContext } from '../../../support/plan-context.ts';
 import { planThrow } from '../../../support/plan-throw.ts';
 import { find, readText, renderFresh } from '../../../support/render.ts';
@@ -45,7 +41,7 @@ describe('shoppingView', () => {
     const few = planThrow({ target: { columns: 1, rows: 2 }, block: { cut: 8 } });
     const root = renderFresh(shoppingView(watchContext({ answer: few }), few));
     expect(root.querySelectorAll('tbody tr')).toHaveLength(3);
-    expect(root.textContent).toContain('No block is left for 2 of the prints.');
+    expect(root.textContent).toContain('No block is left for 2 prints.');
     const all = renderFresh(shoppingView(watchContext(), plan));
     expect(all.textContent).not.toContain('No block is left');
   });
@@ -89,29 +85,5 @@ describe('factsView', () => {
     const grown = { ...plan, size: { ...plan.size, change: { width: 1.24, height: -2 } } };
     const text = renderFresh(factsView(watchContext(), grown)).textContent ?? '';
     expect(text).toContain('-1.2\u00a0% across, 2\u00a0% down');
-  });
-});
-
-describe('workView', () => {
-  test('workView lists the steps in order with a box for each', () => {
-    const root = renderFresh(workView(watchContext(), plan));
-    expect(root.querySelectorAll('ol input[type=checkbox]')).toHaveLength(plan.steps.length);
-    expect(readText(root, 'li:first-child')).not.toMatch(/\d\/\d/);
-  });
-
-  test('workView ticks and counts', () => {
-    const [first, second] = plan.steps;
-    const context = watchContext({ done: [first?.id ?? '', 'not in this plan'] });
-    const root = renderFresh(workView(context, plan));
-    expect(readText(root, 'header .soft')).toBe(`1 of ${plan.steps.length} done`);
-    find(root, 'li:nth-child(2) input').click();
-    expect(context.act.tick).toHaveBeenCalledExactlyOnceWith(second?.id);
-  });
-
-  test('workView ties each detail to its box', () => {
-    const root = renderFresh(workView(watchContext(), plan));
-    for (const box of root.querySelectorAll('input')) {
-      expect(root.querySelector(`#${box.getAttribute('aria-describedby')}`)).not.toBeNull();
-    }
   });
 });

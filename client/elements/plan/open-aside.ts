@@ -1,0 +1,16 @@
+import { html, type TemplateResult } from 'lit';
+import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { PlanContext } from './plan-context.ts';
+
+/** What stands over the plan for a while, such as one step alone. */
+export type Aside = (context: PlanContext, answer: ShownPlan) => TemplateResult;
+
+/** Fetches what is seldom wanted and lays it over the plan; says so where it cannot be had. */
+export async function openAside(
+  { act }: Pick<PlanContext, 'act'>,
+  load: () => Promise<Aside>,
+): Promise<void> {
+  const missing: Aside = ({ text }) =>
+    html`<p class="notice" role="alert">${text.checklist.missing}</p>`;
+  act.lay(await load().catch(() => missing));
+}

@@ -1,0 +1,19 @@
+import type { ShownWork } from '../../data/work-answer-schema.ts';
+import { makeStepManner } from '../../fields/step-manner.ts';
+import type { PlanContext } from './plan-context.ts';
+
+/** A caution in the reader's language, with the figures of the plan that it names. */
+export function sayCaution(
+  { text, unit }: Pick<PlanContext, 'text' | 'unit'>,
+  { block, bulk, fringe, weight }: ShownWork,
+  caution: ShownWork['cautions'][number],
+): string {
+  const { gap } = makeStepManner(text, unit);
+  return text.cautions.say(caution, {
+    snips: fringe.snips,
+    clearance: gap(block.clearance),
+    thickness: `${Math.round(bulk.crossingThickness)} mm`,
+    needle: bulk.needle,
+    machine: weight.washer.machine,
+  });
+}

@@ -1,0 +1,12 @@
+import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import { makeStepManner } from '../../fields/step-manner.ts';
+import type { StepWords } from '../../text/steps/en.ts';
+import type { PlanContext } from './plan-context.ts';
+
+/** A step in the reader's language: what is to be done, and more of it. */
+export function sayStep(
+  { text, unit }: Pick<PlanContext, 'text' | 'unit'>,
+  step: ShownPlan['steps'][number],
+): StepWords {
+  return text.steps.say(step, makeStepManner(text, unit));
+}

@@ -1,0 +1,62 @@
+import { makeCount } from '../make-count.ts';
+import type { WorkWords } from './source.ts';
+
+const count = makeCount('es');
+
+/** Lo que dicen la vista de un paso y la hoja para un taller, en español. */
+export const es: WorkWords = {
+  focus: {
+    title: 'El trabajo, paso a paso',
+    step: (at, all) => `Paso ${at} de ${all}`,
+    close: 'Volver al plan',
+    back: 'Atrás',
+    next: 'Hecho, sigue',
+    last: 'Todo hecho',
+    done: 'Este paso está hecho',
+    keys: 'Con el teclado, las flechas pasan las páginas y no tocan las marcas.',
+  },
+  handOut: {
+    title: 'Hoja para un taller',
+    explain: 'Dos páginas para imprimir: qué traer, y los pasos con las medidas de esta colcha.',
+    heading: 'Título',
+    headingExample: 'Tarde de colchas, martes a las seis',
+    usual: 'Taller de colchas de flecos',
+    pupils: 'Personas',
+    note: 'Una nota tuya, si quieres',
+    noteExample: 'Trae tu máquina, su pedal y algo de beber.',
+    print: 'Imprimir dos páginas',
+    cancel: 'Volver al plan',
+    fault: (most) => `Da un número entero de personas, de 1 a ${most}.`,
+    busy: 'Se calcula lo que necesita el taller.',
+  },
+  sheet: {
+    cloth: 'Tela',
+    squares: (cut) => `Cuadrados de ${cut}`,
+    each: 'Cada persona compra',
+    all: (pupils) => `El taller compra, ${count(pupils, 'persona', 'personas')}`,
+    list: 'Qué traer',
+    thread: 'Hilo, como mucho unos',
+    bobbins: 'Canillas, llenas',
+    needles: (size) => `Agujas de máquina, grosor ${size}`,
+    blades: 'Cuchillas de cúter rotatorio, nuevas',
+    also: 'Y cada persona: una máquina de coser, con prensatelas de doble arrastre si lo hay, un cúter rotatorio con regla y base, tijeras de muelle, alfileres, gafas.',
+    bought: 'Para el taller, cada tela se compra en una pieza y se corta de una vez.',
+    lacking: (squares) => `faltan ${count(squares, 'cuadrado', 'cuadrados')}`,
+    sizes: 'Medidas',
+    blocks: 'Bloques',
+    blocksText: (across, down, all) => `${across} a lo ancho, ${down} a lo largo: ${all}`,
+    cut: 'Corte',
+    seam: 'Margen de costura',
+    snips: 'Piquetes',
+    snipsText: (depth, pitch) => `${depth} de largo, cada ${pitch}`,
+    clearance: 'Queda sin cortar ante la costura',
+    sewn: 'Cosida',
+    washed: 'Lavada',
+    work: 'Trabajo en la mesa',
+    weight: 'Peso en seco',
+    where: 'Dónde va cada estampado',
+    whereText: 'La hilera A es la de arriba. El alfiler marca el bloque de arriba a la izquierda.',
+    steps: 'El trabajo en orden',
+    care: 'Ten cuidado',
+  },
+};

@@ -11,9 +11,9 @@ export const isNumber: Check<number> = (value): value is number => Number.isFini
 
 export const isText: Check<string> = (value): value is string => typeof value === 'string';
 
-/** One of a few words. */
+/** One of a few words, or either truth. */
 export const isOneOf =
-  <const Word extends string>(...words: readonly Word[]): Check<Word> =>
+  <const Word extends string | boolean>(...words: readonly Word[]): Check<Word> =>
   (value): value is Word =>
     words.some((word) => word === value);
 

@@ -1,4 +1,4 @@
-import type { PlanAnswer } from '#core/contract.ts';
+import type { CautionCode, PlanAnswer } from '#core/contract.ts';
 import { type Check, hasShape, isListOf, isNumber, isOneOf, isText } from './has-shape.ts';
 import { FABRIC_NAMES } from './names.ts';
 
@@ -8,6 +8,9 @@ const isBought = hasShape(
   { offer: isText, unit: isOneOf('yd', 'm', 'pack') },
   { amount: isNumber, count: isNumber },
 );
+
+/** A later engine may know cautions that this page does not: they are told in its own words. */
+const isCode = isText as Check<CautionCode>;
 
 /** Whether all is there that the size reads of an answer of `/v1/plan`; what a later engine adds passes unread. */
 export const isSizeAnswer = hasShape({
@@ -35,7 +38,9 @@ export const isSizeAnswer = hasShape({
     ),
   ),
   time: hasShape({ total: isNumber }),
-  cautions: isListOf(hasShape({ code: isText, severity: isText, text: isText })),
+  cautions: isListOf(
+    hasShape({ code: isCode, severity: isOneOf('note', 'care', 'danger'), text: isText }),
+  ),
 });
 
 /** An answer as the size knows it: no view can read what was not checked. */

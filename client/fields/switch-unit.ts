@@ -15,9 +15,9 @@ export interface SwitchFacts {
   readonly input: unknown;
 }
 
-/** Places of a request that hold a length; those of `shrink` are percentages. */
+/** Places of a request that hold a length; those of `shrink` and `prewash` are percentages. */
 export const LENGTHS =
-  /(?<!shrink\.)(width|height|length|drop|cut|seam|snip\w+|selvage|tail|link|bobbin|ease|before|after|ac|bd|fit|squaring|usable|cuts\.\d+)$/i;
+  /(?<!(shrink|prewash)\.)(width|height|length|lengthLeft|drop|cut|seam|snip\w+|selvage|tail|link|bobbin|ease|before|after|ac|bd|fit|squaring|usable|cuts\.\d+)$/i;
 
 /**
  * Says every length of a draft in the other unit, to four decimals. What was typed is kept in `called`: a length

@@ -2,6 +2,8 @@ import type { PropertyDeclarations } from 'lit';
 import type { Fault } from '#core/outcome.ts';
 import type { AnyDraft } from '../data/draft.ts';
 import { type Sentences, sayFault } from '../fields/say-fault.ts';
+import type { SaidCaution } from '../text/cautions/en.ts';
+import type { CautionsWords } from '../text/cautions/source.ts';
 import { type Language, loadText } from '../text/languages.ts';
 import type { LightWords } from '../text/light/source.ts';
 import { AskingElement } from './asking-element.ts';
@@ -24,13 +26,17 @@ export abstract class LightElement<
     ...AskingElement.properties,
     sentences: { state: true },
     writeMoney: { state: true },
+    cautions: { state: true },
   };
 
   declare protected sentences: Sentences | undefined;
   declare protected writeMoney: WriteMoney | undefined;
+  declare protected cautions: CautionsWords | undefined;
 
   /** The language that the sentences were last asked for in. */
   #asked = '';
+  /** The same of the cautions, which the service itself tells in English. */
+  #careful = 'en';
 
   override willUpdate(changed: Map<PropertyKey, unknown>): void {
     super.willUpdate(changed);
@@ -39,23 +45,39 @@ export abstract class LightElement<
     if (isWrong && language !== undefined && language !== this.#asked) {
       void this.#learn(language as Language);
     }
-    if (this.currencyCode !== undefined && this.writeMoney === undefined) void this.#price();
+    if (language !== undefined && language !== this.#careful) void this.#care(language as Language);
+    if (this.#currencyCode !== undefined && this.writeMoney === undefined) void this.#price();
   }
 
   protected tell({ light }: Words, fault: Fault): string {
     return sayFault(this.sentences ?? {}, fault, () => light.wrong);
   }
 
+  /** Whole minor units as money, once there is a currency and what writes it. */
+  protected get sayMoney(): ((minor: number) => string) | undefined {
+    const { writeMoney, words } = this;
+    const currencyCode = this.#currencyCode;
+    if (currencyCode === undefined || writeMoney === undefined || words === undefined) {
+      return undefined;
+    }
+    return (minor) => writeMoney(words.light.language, currencyCode, minor);
+  }
+
   /** The currency of prices as ISO 4217 writes it; of what is no currency the browser would make an error. */
-  protected get currencyCode(): string | undefined {
+  get #currencyCode(): string | undefined {
     const { currency } = this;
     return currency && /^[a-z]{3}$/i.test(currency) ? currency.toUpperCase() : undefined;
+  }
+
+  /** The words of a caution; those of the service until there are some in the language. */
+  protected sayCaution(caution: SaidCaution): string {
+    return this.cautions?.say(caution, {}) ?? caution.text;
   }
 
   /** What the host asked for and cannot be had, by place. */
   protected get oddPlaces(): readonly string[] {
     const places = this.status.hostFaults.map(({ path }) => path.join('.'));
-    const isOdd = Boolean(this.currency) && this.currencyCode === undefined;
+    const isOdd = Boolean(this.currency) && this.#currencyCode === undefined;
     return isOdd ? [...places, 'currency'] : places;
   }
 
@@ -65,6 +87,12 @@ export abstract class LightElement<
     const source = await import('../text/shared/source.ts').catch(() => undefined);
     if (source === undefined) this.#asked = '';
     else this.sentences = (await loadText(source.sharedSource, language)).faults;
+  }
+
+  async #care(language: Language): Promise<void> {
+    this.#careful = language;
+    const source = await import('../text/cautions/source.ts').catch(() => undefined);
+    if (source !== undefined) this.cautions = await loadText(source.cautionsSource, language);
   }
 
   async #price(): Promise<void> {

@@ -2,8 +2,8 @@ import type { Unit } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
 import type { Draft, DraftPath } from '../../data/draft.ts';
 import type { ShownSize } from '../../data/is-size-answer.ts';
-import { writeMeasure } from '../../fields/write-figures.ts';
 import type { AskStatus } from '../../host/errand.ts';
+import type { SaidCaution } from '../../text/cautions/en.ts';
 import type { LightWords } from '../../text/light/source.ts';
 import type { SizeWords } from '../../text/size/source.ts';
 
@@ -20,6 +20,8 @@ export interface SizeContext {
   readonly status: AskStatus<Draft, ShownSize>;
   readonly words: { readonly light: LightWords; readonly size: SizeWords };
   readonly unit: Unit;
+  /** Lengths with their unit as plain text, `×` between them. */
+  readonly sayLength: (...values: readonly number[]) => string;
   /** Whole minor units as money, where the host names a currency. */
   readonly sayMoney: ((minor: number) => string) | undefined;
   /** What the host asked for and cannot be had, by place. */
@@ -27,12 +29,9 @@ export interface SizeContext {
   /** Origin of the service, before links. */
   readonly api: string;
   readonly isLocked: (path: string) => boolean;
+  /** The words of a caution. */
+  readonly sayCaution: (caution: SaidCaution) => string;
   /** The sentence for a fault. */
   readonly tell: (fault: Fault) => string;
   readonly act: SizeActions;
-}
-
-/** Lengths with their unit as plain text, `×` between them. */
-export function sayLength({ words, unit }: SizeContext, ...values: number[]): string {
-  return writeMeasure(words.light.language, unit, ...values);
 }

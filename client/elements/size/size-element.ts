@@ -3,6 +3,7 @@ import type { Draft } from '../../data/draft.ts';
 import type { ShownSize } from '../../data/is-size-answer.ts';
 import type { Source } from '../../data/load-answer.ts';
 import type { OnDevice } from '../../data/on-device.ts';
+import { writeMeasure } from '../../fields/write-figures.ts';
 import { LightElement } from '../../host/light-element.ts';
 import { joinSources } from '../../text/join-sources.ts';
 import { lightSource } from '../../text/light/source.ts';
@@ -64,24 +65,23 @@ export class SizeElement extends LightElement<Draft, ShownSize, Words, Core> {
   }
 
   protected view(words: Words): TemplateResult {
-    const { status, currencyCode: currency, writeMoney } = this;
-    const { language } = words.light;
+    const { status } = this;
+    const unit = status.draft.unit === 'cm' ? 'cm' : 'in';
     return sizeView({
       status,
       words,
-      unit: status.draft.unit === 'cm' ? 'cm' : 'in',
-      sayMoney:
-        currency === undefined || writeMoney === undefined
-          ? undefined
-          : (minor) => writeMoney(language, currency, minor),
+      unit,
+      sayLength: (...values) => writeMeasure(words.light.language, unit, ...values),
+      sayMoney: this.sayMoney,
       odd: this.oddPlaces,
       api: this.api ?? this.source.api,
       isLocked: (path) => this.isLocked(path),
+      sayCaution: (caution) => this.sayCaution(caution),
       tell: (fault) => this.tell(words, fault),
       act: {
         type: (path, draft) => this.type(path, draft),
         choose: (draft) => this.decide(draft),
-        measureIn: (unit) => this.decide(this.sayIn(unit)),
+        measureIn: (next) => this.decide(this.sayIn(next)),
         retry: () => this.ask(),
       },
     });

@@ -1,32 +1,19 @@
 import { html, type TemplateResult } from 'lit';
 import { type DraftPath, editDraft } from '../../data/draft.ts';
 import { SIZE_NAMES, UNKNOWN_SIZES } from '../../data/names.ts';
-import { choiceChips } from '../../fields/choice-chips.ts';
 import { choiceList } from '../../fields/choice-list.ts';
 import { numberField } from '../../fields/number-field.ts';
+import { unitChips } from '../../fields/unit-chips.ts';
 import { writeEntry } from '../../fields/write-figures.ts';
 import { chooseKind, findKind, type TargetKind } from '../../host/size-kind.ts';
-import { type SizeContext, sayLength } from './size-context.ts';
+import type { SizeContext } from './size-context.ts';
 
 /** How large the quilt shall be; what the page has set is read, not asked. */
 export function askView(context: SizeContext): TemplateResult {
+  const { words, unit, act } = context;
   const isSet = ['target', ...TARGETS].some(context.isLocked);
   return html`${isSet ? lockedView(context) : fieldsView(context)}
-    ${context.isLocked('unit') ? '' : unitView(context)}`;
-}
-
-function unitView({ words, unit, act }: SizeContext): TemplateResult {
-  return choiceChips({
-    name: 'unit',
-    legend: words.light.unitQuestion,
-    quiet: true,
-    choices: [
-      ['in', 'in'],
-      ['cm', 'cm'],
-    ],
-    chosen: unit,
-    onChoose: act.measureIn,
-  });
+    ${context.isLocked('unit') ? '' : unitChips(words.light.unitQuestion, unit, act.measureIn)}`;
 }
 
 function lockedView(context: SizeContext): TemplateResult {
@@ -37,7 +24,7 @@ function lockedView(context: SizeContext): TemplateResult {
   const { wish } = status.answer ?? {};
   return html`<p part="size">
     <small>${words.size.kind}. ${words.light.locked}.</small>
-    <b>${name}${wish && sayLength(context, wish.width, wish.height)}</b>
+    <b>${name}${wish && context.sayLength(wish.width, wish.height)}</b>
   </p>`;
 }
 

@@ -1,11 +1,14 @@
 import { html, type TemplateResult } from 'lit';
 import type { ShownSize } from '../../data/is-size-answer.ts';
+import { cautionsView } from '../../fields/cautions-view.ts';
 import { writeHours, writeMeasure } from '../../fields/write-figures.ts';
 import { findKind } from '../../host/size-kind.ts';
 import { gridDrawing } from './grid-drawing.ts';
-import { type SizeContext, sayLength } from './size-context.ts';
+import type { SizeContext } from './size-context.ts';
 
 type Need = ShownSize['fabrics'][number];
+
+const isDanger = ({ severity }: ShownSize['cautions'][number]) => severity === 'danger';
 
 /** Less than this is no difference, in the unit. */
 const SLIGHT = { in: 0.0625, cm: 0.05 } as const;
@@ -14,7 +17,7 @@ const SLIGHT = { in: 0.0625, cm: 0.05 } as const;
 export function resultView(context: SizeContext, answer: ShownSize): TemplateResult {
   const { words, api } = context;
   const { columns, rows } = answer.grid;
-  return html`${dangersView(context, answer)}
+  return html`${cautionsView(words.light, answer.cautions.filter(isDanger), context.sayCaution)}
     <section class="result" part="result">
       <div part="drawing">${gridDrawing(columns, rows, words.size.drawing(columns, rows))}</div>
       <div>
@@ -41,11 +44,11 @@ function listFigures(context: SizeContext, answer: ShownSize): readonly Said[] {
   const { grid, block, time } = answer;
   const { washed, sewn } = answer.size;
   return [
-    [size.blocks, `${grid.columns} × ${grid.rows}`, size.cut(sayLength(context, block.cut))],
+    [size.blocks, `${grid.columns} × ${grid.rows}`, size.cut(context.sayLength(block.cut))],
     [
       size.washed,
-      sayLength(context, washed.width, washed.height),
-      size.sewn(sayLength(context, sewn.width, sewn.height)),
+      context.sayLength(washed.width, washed.height),
+      size.sewn(context.sayLength(sewn.width, sewn.height)),
     ],
     [size.work, writeHours(time.total)],
   ];
@@ -65,7 +68,7 @@ type Telling = (by: string) => string;
 
 function tell(context: SizeContext, by: number, [more, less]: readonly [Telling, Telling]): string {
   if (Math.abs(by) < SLIGHT[context.unit]) return '';
-  return (by > 0 ? more : less)(sayLength(context, Math.abs(by)));
+  return (by > 0 ? more : less)(context.sayLength(Math.abs(by)));
 }
 
 function needView(context: SizeContext, need: Need): TemplateResult {
@@ -99,18 +102,4 @@ function costView({ words, sayMoney }: SizeContext, { fabrics }: ShownSize): Tem
     <span>${words.size.cost}</span>
     <b>${sayMoney(total)}</b>
   </p>`;
-}
-
-function dangersView({ words }: SizeContext, { cautions }: ShownSize): TemplateResult {
-  const { light } = words;
-  return html`<ul part="cautions">
-    ${cautions
-      .filter(({ severity }) => severity === 'danger')
-      .map(
-        ({ code, text }) => html`<li class="notice">
-          <strong>${light.danger}.</strong>
-          ${new Map(Object.entries(light.dangers)).get(code) ?? text}
-        </li>`,
-      )}
-  </ul>`;
 }

@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { noticesView } from '../../fields/notices-view.ts';
-import { type SizeContext, sayLength } from './size-context.ts';
+import type { SizeContext } from './size-context.ts';
 import { askView } from './size-view-ask.ts';
 import { resultView } from './size-view-result.ts';
 
@@ -36,5 +36,5 @@ function sayReady(context: SizeContext): string {
   if (isBusy || answer === undefined) return '';
   const { columns, rows } = answer.grid;
   const { width, height } = answer.size.washed;
-  return context.words.size.ready(columns, rows, sayLength(context, width, height));
+  return context.words.size.ready(columns, rows, context.sayLength(width, height));
 }

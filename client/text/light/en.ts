@@ -1,7 +1,4 @@
-import type { CautionCode, FabricName, Role } from '#core/contract.ts';
-
-/** Cautions are told by the service in English; a language that has its own sentence for one says it here. */
-const dangers: Partial<Readonly<Record<CautionCode, string>>> = {};
+import type { FabricName, Role } from '#core/contract.ts';
 
 /** `cotton-batting` as `Cotton batting`: the names on the wire are English, a hyphen for a space. */
 const say = (name: string) => name.charAt(0).toUpperCase() + name.slice(1).replace('-', ' ');
@@ -11,8 +8,7 @@ export const en = {
   language: 'en',
   /** Until the sentences that say what exactly is wrong have come, and for what has none. */
   wrong: 'That cannot be used. Write it as 8½, 8.5 or 21,5 cm.',
-  dangers,
-  danger: 'Danger',
+  severities: { danger: 'Danger', care: 'Take care', note: 'Good to know' },
   fabric: say as (name: FabricName) => string,
   role: say as (name: Role) => string,
   unitQuestion: 'Measure in',

@@ -1,0 +1,15 @@
+import type { TextSource } from '../languages.ts';
+import { en } from './en.ts';
+
+/** What the yardage says beside the words that all small elements share, in one language; English sets what there is to say. */
+export type YardageWords = typeof en;
+
+/** What the yardage says beside the words that all small elements share, in every language. */
+export const yardageSource: TextSource<YardageWords> = {
+  en,
+  load: {
+    es: async () => en,
+    de: async () => en,
+    fr: async () => en,
+  },
+};

@@ -8,8 +8,8 @@ export type OfflineWords = typeof en;
 export const offlineSource: TextSource<OfflineWords> = {
   en,
   load: {
-    es: async () => en,
-    de: async () => en,
-    fr: async () => en,
+    es: async () => (await import('./es.ts')).es,
+    de: async () => (await import('./de.ts')).de,
+    fr: async () => (await import('./fr.ts')).fr,
   },
 };

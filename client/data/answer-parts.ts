@@ -18,6 +18,11 @@ export const assumptions = many(
   v.object({ path: text, value: v.unknown(), why: text, source: maybeText }),
 );
 export const cautions = many(
-  v.object({ severity: v.picklist(['note', 'care', 'danger']), text, source: maybeText }),
+  v.object({
+    code: text,
+    severity: v.picklist(['note', 'care', 'danger']),
+    text,
+    source: maybeText,
+  }),
 );
 export const links = alike(text, 'page');

@@ -43,10 +43,14 @@ export const planAnswerSchema = v.object({
     tolerance: alike(number, 'ease'),
   }),
   assumptions: v.array(v.object({ path: text, value: v.unknown(), why: text, source })),
-  cautions: v.array(v.object({ severity: v.picklist(['note', 'care', 'danger']), text, source })),
+  cautions: v.array(
+    v.object({ code: text, severity: v.picklist(['note', 'care', 'danger']), text, source }),
+  ),
   links: alike(text, 'page'),
   grid: alike(number, 'columns', 'rows'),
-  block: alike(number, 'cut', 'seam', 'snipDepth', 'snipPitch'),
+  block: alike(number, 'cut', 'seam', 'snipDepth', 'snipPitch', 'clearance'),
+  bulk: v.object({ needle: text, crossingThickness: number }),
+  fringe: alike(number, 'snips'),
   size: v.object({
     sewn: pair,
     washed: v.object({ width: number, height: number, low: pair, high: pair }),

@@ -58,7 +58,9 @@ export const washAnswerSchema = v.object({
     confidence: number,
   }),
   assumptions: many(v.object({ path: text, value: v.unknown(), why: text, source })),
-  cautions: many(v.object({ severity: v.picklist(['note', 'care', 'danger']), text, source })),
+  cautions: many(
+    v.object({ code: text, severity: v.picklist(['note', 'care', 'danger']), text, source }),
+  ),
   links: alike(text, 'page'),
   swatches: many(swatch),
   courses: many(

@@ -21,10 +21,6 @@ const workAnswerSchema = v.object({
     ...plan.input.entries,
     stitch: v.object({ chained: v.boolean(), borderPasses: number }),
   }),
-  cautions: many(v.object({ ...plan.cautions.item.entries, code: text })),
-  block: v.object({ ...plan.block.entries, clearance: number }),
-  bulk: v.object({ needle: text, crossingThickness: number }),
-  fringe: v.object({ snips: number }),
   steps: many(v.object({ ...plan.steps.item.entries, cautions: many(text) })),
   fabrics: many(
     v.object({

@@ -1,9 +1,11 @@
+import { type CautionsWords, cautionsSource } from './cautions/source.ts';
 import { type SharedWords, sharedSource } from './shared/source.ts';
 import { type WashWords, washSource } from './wash/source.ts';
 
 /** The words that all elements share, and those of the wash. */
 export interface WashText {
   readonly text: SharedWords;
+  readonly cautions: CautionsWords;
   readonly words: WashWords;
 }
 
@@ -14,5 +16,5 @@ export interface WashText {
  * chooseWashText(['en-GB']).words.language // => 'en'
  */
 export function chooseWashText(_languages: readonly string[]): WashText {
-  return { text: sharedSource.en, words: washSource.en };
+  return { text: sharedSource.en, cautions: cautionsSource.en, words: washSource.en };
 }

@@ -120,19 +120,22 @@ function moneyTable({ text, words }: KitsContext, { money }: ShownKits): Templat
 }
 
 /** Cautions, and what was taken for granted. */
-export function groundsView({ text, words }: KitsContext, answer: ShownKits): TemplateResult {
+export function groundsView(
+  { text, words, cautions: { say } }: KitsContext,
+  answer: ShownKits,
+): TemplateResult {
   const warned = html`<ul class="lines">
     ${answer.cautions.map(
-      ({ severity, text: said, source }) => html`<li class=${severity}>
-        <strong>${text.severities[severity]}.</strong> ${said}
-        ${source && html`<small>${source}</small>`}
+      (caution) => html`<li class=${caution.severity}>
+        <strong>${text.severities[caution.severity]}.</strong> ${say(caution, { isDraftLabel: true })}
+        ${caution.source && html`<small lang="en">${caution.source}</small>`}
       </li>`,
     )}
   </ul>`;
   return html`${sheetView('cautions', words.cautions, warned)}
     <details part="grounds">
       <summary>${words.assumptions}</summary>
-      <ul class="lines">
+      <ul class="lines" lang="en">
         ${answer.assumptions.map(
           ({ path, value, why, source }) =>
             html`<li>${why}: <b>${value}</b> <small>${path}${source && `, ${source}`}</small></li>`,

@@ -6,6 +6,7 @@ import { sheetView } from '../../fields/sheet-view.ts';
 import { LENGTHS } from '../../fields/switch-unit.ts';
 import { writeEntry } from '../../fields/write-figures.ts';
 import type { PlanContext } from './plan-context.ts';
+import { sayCaution } from './say-caution.ts';
 
 type Caution = ShownPlan['cautions'][number];
 type Step = NonNullable<ShownPlan['why']>[number];
@@ -27,22 +28,22 @@ export function cautionsView(context: PlanContext, answer: ShownPlan): TemplateR
 }
 
 function listView(
-  { text }: PlanContext,
-  { cautions }: ShownPlan,
+  context: PlanContext,
+  answer: ShownPlan,
   severity: Caution['severity'],
 ): TemplateResult {
+  const word = context.text.severities[severity];
   return html`<ul class="lines">
-    ${cautions
+    ${answer.cautions
       .filter((caution) => caution.severity === severity)
-      .map((caution) => cautionView(text.severities[severity], caution))}
+      .map(
+        (caution) => html`<li class=${severity}>
+          ${severity === 'note' ? '' : html`<strong>${word}.</strong>`}
+          ${typesetFractions(sayCaution(context, answer, caution))}
+          <small lang="en">${caution.source}</small>
+        </li>`,
+      )}
   </ul>`;
-}
-
-function cautionView(word: string, { severity, text, source }: Caution): TemplateResult {
-  return html`<li class=${severity}>
-    ${severity === 'note' ? '' : html`<strong>${word}.</strong>`} ${typesetFractions(text)}
-    <small>${source}</small>
-  </li>`;
 }
 
 /** What was taken for granted, and how each figure is reckoned. */
@@ -55,7 +56,7 @@ export function groundsView(context: PlanContext, answer: ShownPlan): TemplateRe
   return html`<section part="grounds">
     ${foldView({
       title: text.notes.assumptions,
-      body: html`<ul class="lines">
+      body: html`<ul class="lines" lang="en">
         ${assumptions.map((assumption) => assumptionView(context, assumption))}
       </ul>`,
     })}
@@ -92,7 +93,7 @@ function assumptionView(
 function sectionView(title: string, steps: readonly Step[]): TemplateResult {
   return foldView({
     title,
-    body: html`<ul class="lines" tabindex="0" aria-label=${title}>
+    body: html`<ul class="lines" lang="en" tabindex="0" aria-label=${title}>
       ${steps.map(
         ({ path, formula, numbers, value, source }) => html`<li>
           <b>${path} = ${value}</b>

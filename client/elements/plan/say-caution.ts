@@ -1,12 +1,12 @@
-import type { ShownWork } from '../../data/work-answer-schema.ts';
+import type { ShownPlan } from '../../data/plan-answer-schema.ts';
 import { makeStepManner } from '../../fields/step-manner.ts';
 import type { PlanContext } from './plan-context.ts';
 
 /** A caution in the reader's language, with the figures of the plan that it names. */
 export function sayCaution(
   { text, unit }: Pick<PlanContext, 'text' | 'unit'>,
-  { block, bulk, fringe, weight }: ShownWork,
-  caution: ShownWork['cautions'][number],
+  { block, bulk, fringe, weight }: ShownPlan,
+  caution: ShownPlan['cautions'][number],
 ): string {
   const { gap } = makeStepManner(text, unit);
   return text.cautions.say(caution, {

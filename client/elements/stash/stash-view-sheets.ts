@@ -89,20 +89,25 @@ function listSheets(
 }
 
 /** Cautions, and what was taken for granted. */
-export function groundsView({ state, text, words }: StashContext): TemplateResult {
+export function groundsView({
+  state,
+  text,
+  words,
+  cautions: { say },
+}: StashContext): TemplateResult {
   const { cautions = [], assumptions = [] } = state.answer ?? {};
   const warned = html`<ul class="lines">
     ${cautions.map(
-      ({ severity, text: said, source }) => html`<li class=${severity}>
-        <strong>${text.severities[severity]}.</strong> ${said}
-        ${source && html`<small>${source}</small>`}
+      (caution) => html`<li class=${caution.severity}>
+        <strong>${text.severities[caution.severity]}.</strong> ${say(caution, {})}
+        ${caution.source && html`<small lang="en">${caution.source}</small>`}
       </li>`,
     )}
   </ul>`;
   return html`${sheetView('cautions', words.cautions, warned)}
     <details part="grounds">
       <summary>${words.assumptions}</summary>
-      <ul class="lines">
+      <ul class="lines" lang="en">
         ${assumptions.map(
           ({ path, value, why, source }) =>
             html`<li>${why}: <b>${value}</b> <small>${path}${source && `, ${source}`}</small></li>`,

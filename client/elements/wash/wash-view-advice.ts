@@ -74,7 +74,10 @@ export function defaultsView({ words, text }: WashContext): TemplateResult {
 }
 
 /** Cautions, and what was taken for granted. */
-export function groundsView({ words, text }: WashContext, answer: ShownWash): TemplateResult {
+export function groundsView(
+  { words, text, cautions }: WashContext,
+  answer: ShownWash,
+): TemplateResult {
   return html`<section part="grounds">
     <details>
       <summary>${words.notes.cautions}</summary>
@@ -82,14 +85,14 @@ export function groundsView({ words, text }: WashContext, answer: ShownWash): Te
         ${answer.cautions.map(
           (caution) => html`<li class=${caution.severity}>
             ${caution.severity === 'note' ? nothing : html`<strong>${text.severities[caution.severity]}.</strong>`}
-            ${typesetFractions(caution.text)} <small>${caution.source}</small>
+            ${typesetFractions(cautions.say(caution, {}))} <small lang="en">${caution.source}</small>
           </li>`,
         )}
       </ul>
     </details>
     <details>
       <summary>${words.notes.assumptions}</summary>
-      <ul class="lines">
+      <ul class="lines" lang="en">
         ${listOnce(answer.assumptions).map(
           ({ value, why, source }) =>
             html`<li>${typesetFractions(why)}: <b>${String(value)}</b><small>${source}</small></li>`,

@@ -49,5 +49,6 @@ const sentences: Readonly<Record<CautionCode, Say>> = {
 /** Wie Vorsicht auf Deutsch gesagt wird. */
 export const de: CautionsWords = {
   language: 'de',
-  say: ({ code, severity, text }, figures) => sentences[code]?.(severity, figures) ?? text,
+  say: ({ code, severity, text }, figures) =>
+    (Object.hasOwn(sentences, code) && sentences[code as CautionCode](severity, figures)) || text,
 };

@@ -13,8 +13,8 @@ export interface CautionFigures {
   readonly isDraftLabel?: boolean;
 }
 
-/** A caution as an answer tells it. */
-export type SaidCaution = Pick<Caution, 'code' | 'severity' | 'text'>;
+/** A caution as an answer tells it; a later service may tell one whose code nobody here knows. */
+export type SaidCaution = Pick<Caution, 'severity' | 'text'> & { readonly code: string };
 
 /** The cautions in English are those of the service itself. */
 export const en = {

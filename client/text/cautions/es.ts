@@ -49,5 +49,6 @@ const sentences: Readonly<Record<CautionCode, Say>> = {
 /** Cómo se dicen los avisos en español. */
 export const es: CautionsWords = {
   language: 'es',
-  say: ({ code, severity, text }, figures) => sentences[code]?.(severity, figures) ?? text,
+  say: ({ code, severity, text }, figures) =>
+    (Object.hasOwn(sentences, code) && sentences[code as CautionCode](severity, figures)) || text,
 };

@@ -49,5 +49,6 @@ const sentences: Readonly<Record<CautionCode, Say>> = {
 /** Comment les mises en garde se disent en français. */
 export const fr: CautionsWords = {
   language: 'fr',
-  say: ({ code, severity, text }, figures) => sentences[code]?.(severity, figures) ?? text,
+  say: ({ code, severity, text }, figures) =>
+    (Object.hasOwn(sentences, code) && sentences[code as CautionCode](severity, figures)) || text,
 };

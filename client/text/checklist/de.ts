@@ -1,6 +1,6 @@
 import type { ChecklistWords } from './source.ts';
 
-/** Was die Liste der Arbeit neben ihren Schritten sagt, auf Deutsch. */
+/** Was die Liste der Arbeit sagt, auf Deutsch. */
 export const de: ChecklistWords = {
   title: 'Die Arbeit',
   done: (done, all) => `${done} von ${all} erledigt`,
@@ -8,5 +8,5 @@ export const de: ChecklistWords = {
   row: (name) => `Reihe ${name}`,
   focus: 'Schritt für Schritt',
   handOut: 'Blatt für einen Kurs',
-  missing: 'Dieser Teil ließ sich nicht holen. Versuch es noch einmal, wenn du Netz hast.',
+  missing: 'Dieser Teil ließ sich nicht holen. Versuch es noch einmal, wenn du verbunden bist.',
 };

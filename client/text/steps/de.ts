@@ -97,5 +97,9 @@ const steps: Readonly<Record<string, (figures: StepFigures) => StepWords>> = {
 /** Wie die Arbeitsschritte auf Deutsch gesagt werden. */
 export const de: StepsWords = {
   language: 'de',
-  say: (step, manner) => steps[step.id]?.(readFigures(step, manner)) ?? [step.do, step.detail],
+  say: (step, manner) =>
+    (Object.hasOwn(steps, step.id) && steps[step.id]?.(readFigures(step, manner))) || [
+      step.do,
+      step.detail,
+    ],
 };

@@ -99,5 +99,9 @@ const steps: Readonly<Record<string, (figures: StepFigures) => StepWords>> = {
 /** Cómo se dicen los pasos del trabajo en español. */
 export const es: StepsWords = {
   language: 'es',
-  say: (step, manner) => steps[step.id]?.(readFigures(step, manner)) ?? [step.do, step.detail],
+  say: (step, manner) =>
+    (Object.hasOwn(steps, step.id) && steps[step.id]?.(readFigures(step, manner))) || [
+      step.do,
+      step.detail,
+    ],
 };

@@ -99,5 +99,9 @@ const steps: Readonly<Record<string, (figures: StepFigures) => StepWords>> = {
 /** Comment les étapes du travail se disent en français. */
 export const fr: StepsWords = {
   language: 'fr',
-  say: (step, manner) => steps[step.id]?.(readFigures(step, manner)) ?? [step.do, step.detail],
+  say: (step, manner) =>
+    (Object.hasOwn(steps, step.id) && steps[step.id]?.(readFigures(step, manner))) || [
+      step.do,
+      step.detail,
+    ],
 };

@@ -104,7 +104,7 @@ describe('startFocus', () => {
   });
 
   test('startFocus shows the words where an older service tells no more', async () => {
-    const { bulk: _bulk, ...older } = plan;
+    const older = { ...plan, steps: plan.steps.map(({ cautions: _cautions, ...step }) => step) };
     const context = watchContext();
     const aside = await startFocus(context);
     const place = document.body.appendChild(document.createElement('div'));

@@ -15,7 +15,7 @@ const ACROSS = `(?:wide|width|across|w)(?![a-z])`;
 const DOWN = `(?:long|length|tall|high|height|down|drop|l|h)(?![a-z])`;
 const SAID = String.raw`(?:\s*\(?(${ACROSS}|${DOWN})\)?)?`;
 const NEAR = String.raw`(?:(?:about|around|roughly|approx\.?|~)\s*)?`;
-const SEPARATOR = String.raw`[\s-]*(by|x|×|\*|and|,)[\s-]*`;
+const SEPARATOR = String.raw`[\s-]*(by|x|×|\*|and|,|mal|por|par|sur)[\s-]*`;
 /** Before the first side: not the end of a range, and no grid, whose counts are read elsewhere. */
 const ALONE = String.raw`(?<!\d[-–]|\bgrid(?:\s+of)?[\s:]*)`;
 const PAIR = new RegExp(
@@ -25,7 +25,7 @@ const PAIR = new RegExp(
 const SQUARE = new RegExp(`${START}${LENGTH}[\\s-]*square(?!s)(?!\\s*${UNIT})`, 'gi');
 /** What makes a size the size of a block, or one number of a longer list. */
 const NOT_A_QUILT =
-  /^(?:[\d/]|[-–]\d|[\s-]*(?:blocks?|squares?|patch|pieces?|pre-?cuts?|grid|layout)\b|\s*(?:by|x|×|\*)\s*\d)/i;
+  /^(?:[\d/]|[-–]\d|[\s-]*(?:blocks?|blöcke|bloques|blocs|squares?|patch|pieces?|pre-?cuts?|grid|layout)\b|\s*(?:by|x|×|\*|mal|por|par|sur)\s*\d)/i;
 
 /** A quilt by its two sides. */
 export type SidesTarget = Extract<Target, { width: unknown }>;

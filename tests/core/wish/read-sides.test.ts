@@ -41,6 +41,22 @@ describe('readSides', () => {
     }
   });
 
+  test.each([
+    ['eine Decke, 100 mal 130 cm'],
+    ['una manta de 100 por 130 cm'],
+    ['un plaid de 100 par 130 cm'],
+    ['un plaid, 100 cm sur 130 cm'],
+  ])('readSides reads %j, as it is said in another language', (words) => {
+    expect(readSides(words, 'in')).toEqual({ unit: 'cm', target: { width: 100, height: 130 } });
+  });
+
+  test.each([['4 mal 5 Blöcke'], ['4 por 5 bloques'], ['4 par 5 blocs'], ['4 x 5 Blöcke']])(
+    'readSides takes no blocks for a size: %j',
+    (words) => {
+      expect(readSides(words, 'cm')).toBeUndefined();
+    },
+  );
+
   test('readSides takes no grid and no range for a quilt', () => {
     for (const words of ['150 by 3 grid', 'grid of 6 by 7', '30-40 by 50', '40 by 50-60']) {
       expect(readSides(words, 'in')).toBeUndefined();

@@ -46,7 +46,7 @@ export const planAnswerSchema = v.object({
   cautions: v.array(
     v.object({ code: text, severity: v.picklist(['note', 'care', 'danger']), text, source }),
   ),
-  links: alike(text, 'page'),
+  links: alike(text, 'self', 'page'),
   grid: alike(number, 'columns', 'rows'),
   block: alike(number, 'cut', 'seam', 'snipDepth', 'snipPitch', 'clearance'),
   bulk: v.object({ needle: text, crossingThickness: number }),
@@ -79,6 +79,7 @@ export const planAnswerSchema = v.object({
       perStrip: number,
       strips: number,
       buy: v.object({ amount: number, unit: yards }),
+      cost: v.exactOptional(v.object({ of: text, total: number })),
     }),
   ),
   thread: v.object({ used: number, saved: number, bobbins: number, unit: yards }),

@@ -18,7 +18,7 @@ const REST = 300;
 /** An address longer than this is left as it is: not every program takes one. */
 const LONGEST_ADDRESS = 4000;
 /** How often what cannot be had of a preset is left out and the rest asked for. */
-const TRIES = 2;
+const TRIES = 3;
 
 /**
  * An element that asks the service: where the question comes from, when it is asked, what becomes of the answer.
@@ -48,11 +48,13 @@ export abstract class AskingElement<
   /** How often the rest may yet be asked for without what is at fault. */
   #tries = 0;
   readonly #asker: Asker = makeAsker<Answer>({
-    ask: (signal) => this.load(this.status.draft, this.#whom, signal),
+    ask: (signal) => this.load(this.status.draft, this.whom, signal),
     take: (loaded) => this.#take(loaded),
     rest: REST,
   });
 
+  /** Whether `remember` keeps what was typed; an element that keeps something else says no. */
+  protected readonly keepsDraft: boolean = true;
   /** What it asks for. */
   protected abstract readonly errand: Errand<Kind, Answer, Core>;
   /** Where the service and the core for the device are; whoever registers the element says so. */
@@ -148,12 +150,16 @@ export abstract class AskingElement<
     if (faults.length === 0) this.#asker.now();
   }
 
+  /** What else an element does with an answer before its host is told. */
+  protected welcome(_answer: Answer): void {}
+
   /** One question to the service; an element that must ask twice does so here. */
   protected load(draft: Kind, source: Source<Core>, signal: AbortSignal): Promise<Loaded<Answer>> {
     return this.errand.load(writeQuery(draft), source, signal);
   }
 
-  get #whom(): Source<Core> {
+  /** Whom it asks. */
+  protected get whom(): Source<Core> {
     const { source } = this;
     return {
       ...source,
@@ -166,11 +172,15 @@ export abstract class AskingElement<
     if (this.may(this.address)) this.#beginHere();
   };
 
+  get #isKept(): boolean {
+    return this.keepsDraft && this.may(this.remember);
+  }
+
   #beginHere(): void {
     const first = this.#first;
     this.#first = '';
     const address = this.may(this.address) && first === '' ? location.search : '';
-    const kept = first || (this.may(this.remember) ? readDraft(this.errand.name) : '');
+    const kept = first || (this.#isKept ? readDraft(this.errand.name) : '');
     this.#begin({ address, kept });
   }
 
@@ -178,7 +188,7 @@ export abstract class AskingElement<
     const { errand, unit, lockedPlaces: locked } = this;
     const start = { ...own, preset: this.request ?? this.preset, unit, locked };
     const { draft, host, faults: hostFaults } = readStart<Kind>(start, errand.keys);
-    this.#host = host;
+    this.#host = errand.complete(host);
     this.#history = 'leave';
     this.#typedAt = '';
     this.#tries = TRIES;
@@ -190,7 +200,7 @@ export abstract class AskingElement<
     this.#tries = 0;
     const draft = holdLocked(changed, this.#host, this.lockedPlaces);
     this.set({ draft, isBusy: true });
-    if (this.may(this.remember)) keepDraft(this.errand.name, writeQuery(draft));
+    if (this.#isKept) keepDraft(this.errand.name, writeQuery(draft));
   }
 
   #take(loaded: Loaded<Answer>): void {
@@ -206,6 +216,7 @@ export abstract class AskingElement<
 
   #show({ answer, from }: Extract<Loaded<Answer>, { kind: 'answer' }>): void {
     this.set({ answer, from });
+    this.welcome(answer);
     const search = readSearch(answer.links.self);
     const isShort = search.length <= LONGEST_ADDRESS;
     if (this.may(this.address) && isShort) keepAddress(search, this.#history);

@@ -1,29 +1,46 @@
 import { type CautionsWords, cautionsSource } from './cautions/source.ts';
 import { type ChecklistWords, checklistSource } from './checklist/source.ts';
+import { joinSources } from './join-sources.ts';
+import type { TextSource } from './languages.ts';
+import { type LightWords, lightSource } from './light/source.ts';
 import { type PlanWords, planSource } from './plan/source.ts';
 import { type SharedWords, sharedSource } from './shared/source.ts';
 import { type StepsWords, stepsSource } from './steps/source.ts';
 
+interface Parts {
+  readonly shared: SharedWords;
+  readonly plan: PlanWords;
+  readonly checklist: ChecklistWords;
+  readonly steps: StepsWords;
+  readonly cautions: CautionsWords;
+  readonly light: LightWords;
+}
+
 /** All that the plan says, in one language. */
-export type Text = SharedWords &
-  PlanWords & {
-    readonly checklist: ChecklistWords;
-    readonly steps: StepsWords;
-    readonly cautions: CautionsWords;
-  };
+export type Text = SharedWords & PlanWords & Omit<Parts, 'shared' | 'plan'>;
+
+const parts = joinSources<Parts>({
+  shared: sharedSource,
+  plan: planSource,
+  checklist: checklistSource,
+  steps: stepsSource,
+  cautions: cautionsSource,
+  light: lightSource,
+});
+
+const lay = ({ shared, plan, ...others }: Parts): Text => ({ ...shared, ...plan, ...others });
 
 /**
- * The text of the plan, in English whatever language is asked for.
+ * All that the plan says, in every language: what all elements share and its own words side by side.
  *
  * @example
- * chooseText(['xx', 'en-GB']).language // => 'en'
+ * planText.en.language // => 'en'
  */
-export function chooseText(_languages: readonly string[]): Text {
-  return {
-    ...sharedSource.en,
-    ...planSource.en,
-    checklist: checklistSource.en,
-    steps: stepsSource.en,
-    cautions: cautionsSource.en,
-  };
-}
+export const planText: TextSource<Text> = {
+  en: lay(parts.en),
+  load: {
+    es: async () => lay(await parts.load.es()),
+    de: async () => lay(await parts.load.de()),
+    fr: async () => lay(await parts.load.fr()),
+  },
+};

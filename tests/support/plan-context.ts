@@ -1,11 +1,7 @@
 import { type Mock, vi } from 'vitest';
 import type { PlanActions, PlanContext } from '../../client/elements/plan/plan-context.ts';
-import {
-  completeDraft,
-  FIRST_STATE,
-  type PlanState,
-} from '../../client/elements/plan/plan-state.ts';
-import { chooseText } from '../../client/text/text.ts';
+import { completeDraft, FIRST_OWN, type PlanState } from '../../client/elements/plan/plan-state.ts';
+import { planText } from '../../client/text/text.ts';
 import { planThrow } from './plan-throw.ts';
 
 /** What a view is given, with actions that only remember. */
@@ -16,7 +12,16 @@ export interface WatchedContext extends PlanContext {
 /** A context with the plan of a throw on the table, changed where the test says. */
 export function watchContext(change: Partial<PlanState> = {}): WatchedContext {
   const draft = completeDraft({});
-  const state: PlanState = { ...FIRST_STATE, draft, answer: planThrow(), isBusy: false, ...change };
+  const state: PlanState = {
+    ...FIRST_OWN,
+    draft,
+    answer: planThrow(),
+    faults: [],
+    hostFaults: [],
+    from: 'service',
+    isBusy: false,
+    ...change,
+  };
   const act = {
     edit: vi.fn(),
     set: vi.fn(),
@@ -32,5 +37,6 @@ export function watchContext(change: Partial<PlanState> = {}): WatchedContext {
     retry: vi.fn(),
     print: vi.fn(),
   };
-  return { state, text: chooseText([]), unit: state.draft.unit === 'cm' ? 'cm' : 'in', act };
+  const unit = state.draft.unit === 'cm' ? 'cm' : 'in';
+  return { state, text: planText.en, unit, isLocked: () => false, act };
 }

@@ -4,7 +4,8 @@ import type { Fault } from '#core/outcome.ts';
 import type { Draft, DraftPath } from '../../data/draft.ts';
 import type { LoadedPlan } from '../../data/load-plan.ts';
 import type { ShownOption } from '../../data/plan-answer-schema.ts';
-import { writeBound, writeMeasure } from '../../fields/write-figures.ts';
+import { sayFault as tell } from '../../fields/say-fault.ts';
+import { writeMeasure } from '../../fields/write-figures.ts';
 import type { Text } from '../../text/text.ts';
 import type { Aside } from './open-aside.ts';
 import type { PlanState } from './plan-state.ts';
@@ -36,18 +37,15 @@ export interface PlanContext {
   readonly state: PlanState;
   readonly text: Text;
   readonly unit: Unit;
+  /** Whether only the host may set a place. */
+  readonly isLocked: (path: string) => boolean;
   readonly act: PlanActions;
 }
 
 /** The sentence for a fault in the reader's language; a later service may tell of one that has none yet. */
 export function sayFault({ text }: PlanContext, fault: Fault | undefined): string | undefined {
   if (fault === undefined) return undefined;
-  const round = fault.code === 'too-small' ? Math.ceil : Math.floor;
-  const expected = writeBound(`${fault.expected ?? ''}`, round);
-  return (text.faults[fault.code] ?? text.faults.internal)({
-    ...fault,
-    ...(expected && { expected }),
-  });
+  return tell(text.faults, fault, text.faults.internal);
 }
 
 /** The sentence for what is wrong at one place of the draft. */

@@ -46,6 +46,8 @@ export function entryField(context: PlanContext, entry: Entry): TemplateResult {
     unit: isCount ? undefined : unit,
     placeholder: writeEntry(usual ?? '', unit),
     fractions: isInches ? text.fractions : undefined,
+    isLocked: context.isLocked(path),
+    reason: text.light.locked,
     fault: sayFaultAt(context, path),
     onInput:
       entry.onInput ??

@@ -8,6 +8,7 @@ import { choiceList } from '../../fields/choice-list.ts';
 import { foldView } from '../../fields/fold-view.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
+import { lockView } from './lock-view.ts';
 import type { PlanContext } from './plan-context.ts';
 import { type Entry, entryField } from './plan-fields.ts';
 import { listIdle } from './plan-state.ts';
@@ -42,7 +43,10 @@ export function blocksView(context: PlanContext): TemplateResult {
   return sheetView(
     'blocks',
     text.blocks.title,
-    html`${chips}
+    lockView(
+      context,
+      'block',
+      html`${lockView(context, 'block.cut', chips)}
       <div class="fields">${entryField(context, own)}</div>
       ${foldView({
         title: text.blocks.more,
@@ -52,6 +56,7 @@ export function blocksView(context: PlanContext): TemplateResult {
           <div class="fields">${edges.map((entry) => entryField(context, entry))}</div>
         </div>`,
       })}`,
+    ),
   );
 }
 
@@ -64,7 +69,10 @@ export function clothView(context: PlanContext): TemplateResult {
   return sheetView(
     'cloth',
     text.cloth.title,
-    html`<div class="fields">${ROLES.map((role) => layerView(context, role))}</div>
+    lockView(
+      context,
+      'layers',
+      html`<div class="fields">${ROLES.map((role) => layerView(context, role))}</div>
       ${printsView(context)}
       ${foldView({
         title: text.cloth.bolts,
@@ -78,12 +86,17 @@ export function clothView(context: PlanContext): TemplateResult {
             onChange: (isOn) => act.set(path, isOn ? 'true' : undefined),
           });
         })}
-        ${checkBox({
-          label: text.cloth.turned,
-          isOn: draft.grain !== 'aligned',
-          onChange: (isOn) => act.set('grain', isOn ? undefined : 'aligned'),
-        })}`,
+        ${lockView(
+          context,
+          'grain',
+          checkBox({
+            label: text.cloth.turned,
+            isOn: draft.grain !== 'aligned',
+            onChange: (isOn) => act.set('grain', isOn ? undefined : 'aligned'),
+          }),
+        )}`,
       })}`,
+    ),
   );
 }
 

@@ -3,32 +3,30 @@ import type { Region } from '#core/contract.ts';
 import type { ReadWish } from '#core/wish/read-wish.ts';
 import { type Draft, editDraft } from '../../data/draft.ts';
 import { SIZE_NAMES, UNKNOWN_SIZES } from '../../data/names.ts';
-import { choiceChips } from '../../fields/choice-chips.ts';
 import { choiceList } from '../../fields/choice-list.ts';
 import { fieldView } from '../../fields/field-view.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
+import { unitChips } from '../../fields/unit-chips.ts';
 import { writeMeasure } from '../../fields/write-figures.ts';
+import { chooseKind, findKind, type TargetKind } from '../../host/size-kind.ts';
+import { lockView } from './lock-view.ts';
 import { type PlanContext, sayFault, sayFaultAt } from './plan-context.ts';
 import { type Entry, entryField, stateChips } from './plan-fields.ts';
-import { chooseKind, findKind, type TargetKind } from './plan-state.ts';
 
 const REGIONS: readonly Region[] = ['us', 'uk', 'eu'];
 
 /** What is wished for: in words, and as it was understood in figures. */
 export function wishView(context: PlanContext): TemplateResult {
   const { text, unit, act } = context;
-  const units = choiceChips({
-    name: 'unit',
-    legend: text.unitQuestion,
-    quiet: true,
-    choices: [
-      ['in', 'in'],
-      ['cm', 'cm'],
-    ],
-    chosen: unit,
-    onChoose: act.measureIn,
-  });
-  return sheetView('wish', text.wish.title, html`${wordsView(context)}${sizeView(context)}`, units);
+  const units = context.isLocked('unit')
+    ? undefined
+    : unitChips(text.unitQuestion, unit, act.measureIn);
+  return sheetView(
+    'wish',
+    text.wish.title,
+    lockView(context, 'target', html`${wordsView(context)}${sizeView(context)}`),
+    units,
+  );
 }
 
 function wordsView(context: PlanContext): TemplateResult {

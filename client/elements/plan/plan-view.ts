@@ -13,6 +13,7 @@ import { workView } from './plan-view-work.ts';
 /** The whole element from its state: what is asked on one side, what came of it on the other. */
 export function planView(context: PlanContext, hasFoot: boolean): TemplateResult {
   const { answer, isBusy } = context.state;
+  const canChoose = !context.isLocked('block.cut');
   return html`<div class="table ${isBusy ? 'busy' : ''}">
     <div class="part ask">${wishView(context)}</div>
     <div class="part see">
@@ -20,7 +21,11 @@ export function planView(context: PlanContext, hasFoot: boolean): TemplateResult
       ${
         answer === undefined
           ? html`<div class="waiting"></div>`
-          : [quiltView(context, answer), dangersView(context, answer), optionsView(context, answer)]
+          : [
+              quiltView(context, answer),
+              dangersView(context, answer),
+              canChoose ? optionsView(context, answer) : '',
+            ]
       }
     </div>
     <div class="part make">${blocksView(context)}${clothView(context)}</div>
@@ -54,9 +59,9 @@ function noticesView(context: PlanContext): TemplateResult {
   return html`<div class="off" role="alert">
     ${notice(hostFaults.length > 0, [text.host, listView(context, hostFaults)])}
     ${notice(others.length > 0, listView(context, others))}
-    ${notice((faults.length > 0 || state.isUnreachable) && answer !== undefined, text.stale)}
-    ${notice(state.isUnreachable, [
-      text.unreachable,
+    ${notice((faults.length > 0 || state.trouble !== undefined) && answer !== undefined, text.stale)}
+    ${notice(state.trouble !== undefined, [
+      state.trouble && text.light.trouble[state.trouble],
       html`<button @click=${act.retry}>${text.retry}</button>`,
     ])}
     ${notice(state.from === 'device' && answer !== undefined, text.device)}

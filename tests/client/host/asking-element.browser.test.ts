@@ -144,6 +144,13 @@ describe('AskingElement', () => {
       expect(readToy(toy).draft['rope.length']).toBe('4');
     });
 
+    test('is what there is to begin with where the host says nothing of it', async () => {
+      serveToys();
+      const toy = await openToy('<ragbloom-toy locked="rope"></ragbloom-toy>');
+      await say(toy, '5');
+      expect(readToy(toy).draft['rope.length']).toBe('10');
+    });
+
     test('may be the unit itself', async () => {
       const asked = serveToys();
       const toy = await openToy('<ragbloom-toy unit="cm" locked="unit"></ragbloom-toy>');

@@ -1,9 +1,14 @@
 import { expect, test } from 'vitest';
-import { chooseText } from '../../../client/text/text.ts';
+import { loadText } from '../../../client/text/languages.ts';
+import { planText } from '../../../client/text/text.ts';
 
-test.each([[['en-US']], [['xx', 'EN']], [[]], [['xx-YY']], [['']]])(
-  'chooseText(%j) is English',
-  (languages) => {
-    expect(chooseText(languages).language).toBe('en');
+test.each(['en', 'es', 'de', 'fr'] as const)(
+  'planText has what all elements share and its own words in %s',
+  async (language) => {
+    const text = await loadText(planText, language);
+    expect(text.language).toBe(language);
+    expect(text.light.language).toBe(language);
+    expect(text.cautions.language).toBe(language);
+    expect(Object.keys(text).toSorted()).toEqual(Object.keys(planText.en).toSorted());
   },
 );

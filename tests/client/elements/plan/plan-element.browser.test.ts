@@ -66,8 +66,8 @@ describe('PlanElement', () => {
     expect(alerts(element)).toBe('');
   });
 
-  test('a PlanElement plans what the attribute plan or the property request asks for', async () => {
-    const one = await open({ plan: 'target.columns=3&target.rows=4&block.cut=8' });
+  test('a PlanElement plans what the attribute preset or the property request asks for', async () => {
+    const one = await open({ preset: 'target.columns=3&target.rows=4&block.cut=8' });
     expect(figures(one)).toContain('3 × 4');
     const other = await open({ request: { target: { columns: 4, rows: 5 }, block: { cut: 9 } } });
     expect(figures(other)).toContain('4 × 5');
@@ -88,15 +88,15 @@ describe('PlanElement', () => {
   });
 
   test('a PlanElement says what a host got wrong, keeps it and plans the rest', async () => {
-    const element = await open({ plan: 'target.columns=3&target.rows=4&washes=999&colour=red' });
+    const element = await open({ preset: 'target.columns=3&target.rows=4&washes=999&colour=red' });
     expect(figures(element)).toContain('3 × 4');
     expect(alerts(element)).toContain('washes');
     expect(alerts(element)).toContain('colour');
-    expect(element.plan).toContain('washes=999');
+    expect(element.preset).toContain('washes=999');
   });
 
   test('a PlanElement tells each thing that a host got wrong once', async () => {
-    const element = await open({ plan: 'target.width=40&block.seam=wide&unit=in&unit=cm' });
+    const element = await open({ preset: 'target.width=40&block.seam=wide&unit=in&unit=cm' });
     const told = [...shown(element).querySelectorAll('[role=alert] li small')].map(
       ({ textContent }) => textContent,
     );
@@ -117,7 +117,7 @@ describe('PlanElement', () => {
     expect(shown(element).querySelector('#words-unit')).toBeNull();
   });
 
-  test('a PlanElement fetches ahead what plans without a network, when embedded only if asked', async () => {
+  test('a PlanElement fetches ahead what plans without a network where it is asked to or the page is its own', async () => {
     const loadCore = vi.fn(async () => onDevice);
     PlanElement.source = { ...PlanElement.source, loadCore };
     await open({ embedded: true });
@@ -125,7 +125,7 @@ describe('PlanElement', () => {
     expect(loadCore).not.toHaveBeenCalled();
     await open({ embedded: true, ahead: true });
     await expect.poll(() => loadCore.mock.calls.length).toBe(1);
-    await open();
+    await open({ address: true });
     await expect.poll(() => loadCore.mock.calls.length).toBe(2);
   });
 
@@ -134,7 +134,7 @@ describe('PlanElement', () => {
       ...PlanElement.source,
       loadCore: () => Promise.reject(new Error('none')),
     };
-    const element = await open({ plan: 'target.width=40&target.height=50' });
+    const element = await open({ preset: 'target.width=40&target.height=50' });
     const before = figures(element);
     isDown = true;
     type(shown(element), '#target-width', '60');
@@ -150,7 +150,7 @@ describe('PlanElement', () => {
   });
 
   test('a PlanElement plans again when typing rests, and asks once', async () => {
-    const element = await open({ plan: 'target.width=40&target.height=50' });
+    const element = await open({ preset: 'target.width=40&target.height=50' });
     asked = [];
     for (const text of ['4', '44', '44 1/2']) type(shown(element), '#target-width', text);
     await expect.poll(() => asked.length).toBe(1);
@@ -160,7 +160,7 @@ describe('PlanElement', () => {
   });
 
   test('a PlanElement leaves what was typed, says what is wrong, and keeps the last plan', async () => {
-    const element = await open({ plan: 'target.width=40&target.height=50' });
+    const element = await open({ preset: 'target.width=40&target.height=50' });
     const before = figures(element);
     type(shown(element), '#target-width', 'wide');
     await expect.poll(() => shown(element).querySelector('.fault')?.textContent).toMatch(/“wide”/);
@@ -212,7 +212,7 @@ describe('PlanElement', () => {
   });
 
   test('a PlanElement switches the unit and loses nothing on the way back', async () => {
-    const element = await open({ plan: 'target.width=40 1/2&target.height=50' });
+    const element = await open({ preset: 'target.width=40 1/2&target.height=50' });
     const value = () => find<HTMLInputElement>(shown(element), '#target-width').value;
     find(shown(element), 'input[name=unit]:not(:checked)').click();
     await settle(element);
@@ -245,11 +245,11 @@ describe('PlanElement', () => {
   });
 
   test('a PlanElement leads to each of the other plans that it offers', async () => {
-    const element = await open({ plan: 'target.width=47&target.height=61' });
+    const element = await open({ preset: 'target.width=47&target.height=61' });
     const options = [...shown(element).querySelectorAll<HTMLElement>('.options button')];
     const wanted = options.map((option) => readText(option, 'small').split(',')[0] ?? '');
     for (const [index, grid] of wanted.entries()) {
-      const again = await open({ plan: 'target.width=47&target.height=61' });
+      const again = await open({ preset: 'target.width=47&target.height=61' });
       shown(again).querySelectorAll<HTMLElement>('.options button')[index]?.click();
       await settle(again);
       expect(figures(again)).toContain(grid);
@@ -289,7 +289,7 @@ describe('PlanElement', () => {
     expect(readText(shown(element), '.work header .soft')).toMatch(/^1 of/);
     const again = await open({ remember: true });
     expect(readText(shown(again), '.work header .soft')).toMatch(/^1 of/);
-    const other = await open({ remember: true, plan: 'target.size=lap' });
+    const other = await open({ remember: true, preset: 'target.size=lap' });
     expect(readText(shown(other), '.work header .soft')).toMatch(/^0 of/);
   });
 

@@ -3,9 +3,7 @@ import { type Draft, writeQuery } from '../../../../client/data/draft.ts';
 import { computePlan } from '../../../../client/data/on-device.ts';
 import {
   chooseGrid,
-  chooseKind,
   completeDraft,
-  findKind,
   listIdle,
   listOtherFaults,
 } from '../../../../client/elements/plan/plan-state.ts';
@@ -25,47 +23,6 @@ describe('completeDraft', () => {
   test('completeDraft leaves a target and layers that are there alone', () => {
     const draft: Draft = { 'target.columns': '4', 'target.rows': '5', 'layers.0.role': 'backing' };
     expect(completeDraft(draft)).toEqual(draft);
-  });
-});
-
-describe('findKind and chooseKind', () => {
-  test.each(['own', 'bed', 'grid', 'queen', 'cot'] as const)(
-    'findKind(chooseKind(draft, %j)) is that kind, and it can be planned in both units',
-    (kind) => {
-      for (const unit of ['in', 'cm'] as const) {
-        // There is no queen among British sizes, but there is in both regions that a unit stands for.
-        const draft = chooseKind({ ...completeDraft({}), unit }, kind, planThrow({ unit }));
-        expect(findKind(draft)).toBe(kind);
-        expect(plan(draft).grid.blocks).toBeGreaterThan(0);
-      }
-    },
-  );
-
-  test('chooseKind(draft, "own", plan) starts from the size wished for', () => {
-    expect(chooseKind({ 'target.size': 'throw' }, 'own', planThrow())).toEqual({
-      'target.width': '50',
-      'target.height': '60',
-    });
-  });
-
-  test('chooseKind(draft, "bed") gives figures of the unit, so that they follow it', () => {
-    const bed = (unit: 'in' | 'cm') => {
-      const draft = chooseKind({ unit }, 'bed');
-      return [draft['target.bed.width'], draft['target.bed.length']];
-    };
-    expect([bed('in'), bed('cm')]).toEqual([
-      ['60', '80'],
-      ['150', '200'],
-    ]);
-  });
-
-  test('chooseKind leaves all but the target as it was', () => {
-    expect(
-      chooseKind({ 'target.columns': '4', 'target.rows': '5', 'block.cut': '8' }, 'lap'),
-    ).toEqual({
-      'target.size': 'lap',
-      'block.cut': '8',
-    });
   });
 });
 

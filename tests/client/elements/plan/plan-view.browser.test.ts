@@ -39,8 +39,26 @@ describe('planView', () => {
     expect(notices(show({ hostFaults }))).toEqual([expect.stringContaining('colour')]);
   });
 
+  test.each(['silent', 'busy', 'broken', 'strange'] as const)(
+    'planView says that the planner is %s, and that the plan is the one from before',
+    (trouble) => {
+      const { light, stale } = watchContext().text;
+      const said = notices(show({ trouble })).join(' ');
+      expect(said).toContain(light.trouble[trouble]);
+      expect(said).toContain(stale);
+    },
+  );
+
+  test('planView leaves out other plans where the page has set the block', () => {
+    const context = watchContext();
+    const isLocked = (path: string) => path === 'block.cut';
+    const root = renderFresh(planView({ ...context, isLocked }, false));
+    expect(root.querySelector('[part=options]')).toBeNull();
+    expect(show().querySelector('[part=options]')).not.toBeNull();
+  });
+
   test('planView offers to try again where nobody answers', () => {
-    const context = watchContext({ isUnreachable: true });
+    const context = watchContext({ trouble: 'silent' });
     find(renderFresh(planView(context, false)), '.notice button').click();
     expect(context.act.retry).toHaveBeenCalledOnce();
   });

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { sayCaution } from '../../../../client/elements/plan/say-caution.ts';
 import { cautionsSource } from '../../../../client/text/cautions/source.ts';
 import { loadText } from '../../../../client/text/languages.ts';
-import { chooseText } from '../../../../client/text/text.ts';
+import { planText } from '../../../../client/text/text.ts';
 import { planThrow } from '../../../support/plan-throw.ts';
 
 const plan = planThrow();
@@ -14,13 +14,13 @@ const find = (code: string) => {
 
 test('sayCaution says in English what the service says', () => {
   for (const caution of plan.cautions) {
-    expect(sayCaution({ text: chooseText([]), unit: 'in' }, plan, caution)).toBe(caution.text);
+    expect(sayCaution({ text: planText.en, unit: 'in' }, plan, caution)).toBe(caution.text);
   }
 });
 
 test('sayCaution names the figures of the plan in German', async () => {
   const cautions = await loadText(cautionsSource, 'de');
-  const text = { ...chooseText([]), cautions };
+  const text = { ...planText.en, cautions };
   const say = (code: string) => sayCaution({ text, unit: 'in' }, plan, find(code));
   expect(say('repetitive-snipping')).toContain('5.640 Einschnitte');
   expect(say('snip-near-seam')).toContain('½ in');

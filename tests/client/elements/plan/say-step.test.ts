@@ -3,12 +3,12 @@ import { sayStep } from '../../../../client/elements/plan/say-step.ts';
 import { loadText } from '../../../../client/text/languages.ts';
 import { sharedSource } from '../../../../client/text/shared/source.ts';
 import { stepsSource } from '../../../../client/text/steps/source.ts';
-import { chooseText } from '../../../../client/text/text.ts';
+import { planText } from '../../../../client/text/text.ts';
 import { planThrow } from '../../../support/plan-throw.ts';
 
 test('sayStep says in English what the service says', () => {
   for (const step of planThrow().steps) {
-    expect(sayStep({ text: chooseText([]), unit: 'in' }, step)).toEqual([step.do, step.detail]);
+    expect(sayStep({ text: planText.en, unit: 'in' }, step)).toEqual([step.do, step.detail]);
   }
 });
 
@@ -17,7 +17,7 @@ test('sayStep says a step in German from its figures', async () => {
     loadText(sharedSource, 'de'),
     loadText(stepsSource, 'de'),
   ]);
-  const text = { ...chooseText([]), ...shared, steps };
+  const text = { ...planText.en, ...shared, steps };
   const cut = planThrow({ unit: 'cm', block: { cut: 21.5 } }).steps.find(({ id }) => id === 'cut');
   if (cut === undefined) throw new Error('nothing is cut');
   const [what] = sayStep({ text, unit: 'cm' }, cut);

@@ -1,0 +1,20 @@
+import { html } from 'lit';
+import { expect, test } from 'vitest';
+import { lockView } from '../../../../client/elements/plan/lock-view.ts';
+import { watchContext } from '../../../support/plan-context.ts';
+import { find, readText, renderFresh } from '../../../support/render.ts';
+
+const body = html`<select><option>8</option></select>`;
+
+test('lockView lets what the page has set be read and not changed, and says so', () => {
+  const isLocked = (path: string) => path === 'block';
+  const root = renderFresh(lockView({ ...watchContext(), isLocked }, 'block', body));
+  expect(find(root, 'select').matches(':disabled')).toBe(true);
+  expect(readText(root, 'legend')).toBe('Set by this page');
+});
+
+test('lockView leaves all else as it is', () => {
+  const root = renderFresh(lockView(watchContext(), 'block', body));
+  expect(find(root, 'select').matches(':disabled')).toBe(false);
+  expect(root.querySelector('legend')).toBeNull();
+});

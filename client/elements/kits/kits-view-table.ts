@@ -47,7 +47,7 @@ export function tableView(context: KitsContext): TemplateResult {
   return sheetView('bolts', words.table, body, units);
 }
 
-function listColumns({ state, text, cloth, words, unit }: KitsContext): readonly ClothColumn[] {
+function listColumns({ state, cloth, words, unit }: KitsContext): readonly ClothColumn[] {
   const column = (name: string, rest: Partial<ClothColumn> = {}): ClothColumn => ({
     name,
     label: cloth.columns[name] ?? name,
@@ -55,7 +55,7 @@ function listColumns({ state, text, cloth, words, unit }: KitsContext): readonly
   });
   return [
     column('id', { isText: true }),
-    column('role', { choices: ROLES.map((role) => [role, text.role(role)] as const) }),
+    column('role', { choices: ROLES.map((role) => [role, cloth.roles[role]] as const) }),
     ...(state.hasPrints ? [column('print', { isText: true })] : []),
     column('width', { unit }),
     column('length', { unit }),

@@ -49,7 +49,7 @@ export function tableView(context: StashContext): TemplateResult {
   return sheetView('pieces', words.table, body, units);
 }
 
-function listColumns({ state, text, cloth, unit }: StashContext): readonly ClothColumn[] {
+function listColumns({ state, cloth, unit }: StashContext): readonly ClothColumn[] {
   const column = (name: string, rest: Partial<ClothColumn> = {}): ClothColumn => ({
     name,
     label: cloth.columns[name] ?? name,
@@ -57,7 +57,7 @@ function listColumns({ state, text, cloth, unit }: StashContext): readonly Cloth
   });
   return [
     column('id', { isText: true }),
-    column('role', { choices: ROLES.map((role) => [role, text.role(role)] as const) }),
+    column('role', { choices: ROLES.map((role) => [role, cloth.roles[role]] as const) }),
     ...(state.hasPrints ? [column('print', { isText: true })] : []),
     column('width', { unit }),
     column('length', { unit }),

@@ -22,8 +22,9 @@ export const de: ClothWords = {
   printsHint: 'Gib Stücken mit einem Muster unter „Muster“ dasselbe Wort.',
   paste:
     'Füg an einer Zelle ein, was du in einer Tabelle kopiert hast. Eine Datei hat je eine Spalte für',
+  roles: { top: 'Oben', middle: 'Mitte', backing: 'Unten' },
   noNames: 'Gib ihm einen eigenen Namen.',
-  noRole: 'Wähle Oberseite, Zwischenlage oder Rückseite.',
+  noRole: 'Wähle oben, Mitte oder unten.',
   open: 'CSV öffnen',
   save: 'CSV sichern',
   clear: 'Mit leerer Tabelle anfangen',

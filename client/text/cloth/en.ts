@@ -1,3 +1,4 @@
+import type { Role } from '#core/contract.ts';
 import { makeCount } from '../make-count.ts';
 
 const count = makeCount('en');
@@ -20,6 +21,8 @@ export const en = {
   prints: 'Several pieces show one print',
   printsHint: 'Give pieces of one print the same word under “Print”.',
   paste: 'Paste from a spreadsheet at any cell. A file has a column each for',
+  /** As short as a cell of the table wants it. */
+  roles: { top: 'Top', middle: 'Middle', backing: 'Backing' } as Readonly<Record<Role, string>>,
   noNames: 'Give it a name of its own.',
   noRole: 'Choose top, middle or backing.',
   open: 'Open CSV',

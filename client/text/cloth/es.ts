@@ -22,8 +22,9 @@ export const es: ClothWords = {
   printsHint: 'Pon la misma palabra en «Estampado» a las piezas que lo comparten.',
   paste:
     'Pega en cualquier celda lo copiado de una hoja de cálculo. Un archivo tiene una columna para cada uno de',
+  roles: { top: 'Delante', middle: 'Medio', backing: 'Detrás' },
   noNames: 'Ponle un nombre propio.',
-  noRole: 'Elige delantera, relleno o trasera.',
+  noRole: 'Elige delante, medio o detrás.',
   open: 'Abrir CSV',
   save: 'Guardar CSV',
   clear: 'Empezar con una tabla vacía',

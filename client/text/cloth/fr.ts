@@ -22,6 +22,7 @@ export const fr: ClothWords = {
   printsHint: 'Donnez le même mot sous «\u00a0Imprimé\u00a0» aux pièces qui le partagent.',
   paste:
     'Collez dans une cellule ce qui vient d’un tableur. Un fichier a une colonne pour chacun de',
+  roles: { top: 'Dessus', middle: 'Milieu', backing: 'Dos' },
   noNames: 'Donnez-lui un nom à lui.',
   noRole: 'Choisissez dessus, milieu ou dos.',
   open: 'Ouvrir un CSV',

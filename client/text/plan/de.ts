@@ -23,7 +23,7 @@ const sections: Readonly<Record<string, string>> = {
 export const de: PlanWords = {
   language: 'de',
   machines: {
-    household: 'eine Haushaltswaschmaschine schafft das',
+    household: 'eine Waschmaschine zu Hause schafft das',
     large: 'das braucht eine große Waschmaschine',
     laundry: 'das braucht die Maschinen eines Waschsalons',
   },
@@ -66,7 +66,7 @@ export const de: PlanWords = {
   },
   cloth: {
     title: 'Stoff',
-    prints: 'Muster auf der Oberseite',
+    prints: 'Muster oben',
     fewer: 'Ein Muster weniger',
     more: 'Ein Muster mehr',
     none: 'Keine',
@@ -78,15 +78,15 @@ export const de: PlanWords = {
   plan: 'Dein Plan',
   drawing: (across, down, size) =>
     `Der Quilt im Maßstab: ${across} Blöcke quer, ${down} längs, ${size}.`,
-  figures: { blocks: 'Blöcke', each: 'Zuschnitt', cloth: 'Stoff', work: 'Arbeit' },
+  figures: { blocks: 'Blöcke', each: 'aus', cloth: 'Stoff', work: 'Arbeit' },
   fit: {
     width: ['breiter als gewünscht', 'schmaler als gewünscht', 'So breit wie gewünscht'],
     height: ['länger', 'kürzer', 'so lang wie gewünscht'],
   },
-  between: (from, to) => `Stoff ist verschieden: ${from} bis ${to}.`,
+  between: (from, to) => `Je nach Stoff ${from} bis ${to}.`,
   shopping: {
     title: 'Kaufen und zuschneiden',
-    columns: ['Stoff', 'Kaufen', 'Streifen', 'Quadrate'],
+    columns: ['Stoff', 'Kaufen', 'Streifen', 'Stück'],
     each: (squares) => `× ${squares}`,
     idle: (prints) => `Für ${count(prints, 'Muster', 'Muster')} bleibt kein Block. Nimm weniger.`,
     how: (cut) =>

@@ -83,10 +83,10 @@ export const es: PlanWords = {
     width: ['más ancha que tu deseo', 'más estrecha que tu deseo', 'Tan ancha como deseas'],
     height: ['más larga', 'más corta', 'tan larga como deseas'],
   },
-  between: (from, to) => `La tela varía: de ${from} a ${to}.`,
+  between: (from, to) => `Según la tela, de ${from} a ${to}.`,
   shopping: {
     title: 'Comprar y cortar',
-    columns: ['Tela', 'Comprar', 'Tiras', 'Cuadrados'],
+    columns: ['Tela', 'Comprar', 'Tiras', 'Piezas'],
     each: (squares) => `× ${squares}`,
     idle: (prints) =>
       `No queda ningún bloque para ${count(prints, 'estampado', 'estampados')}. Elige menos.`,

@@ -83,7 +83,7 @@ export const fr: PlanWords = {
     width: ['plus large que souhaité', 'plus étroit que souhaité', 'Aussi large que souhaité'],
     height: ['plus long', 'plus court', 'aussi long que souhaité'],
   },
-  between: (from, to) => `Le tissu varie\u00a0: de ${from} à ${to}.`,
+  between: (from, to) => `Selon le tissu, de ${from} à ${to}.`,
   shopping: {
     title: 'Acheter et couper',
     columns: ['Tissu', 'Acheter', 'Bandes', 'Carrés'],

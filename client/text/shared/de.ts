@@ -70,7 +70,7 @@ const faults: SharedWords['faults'] = {
 };
 
 const fabrics: Readonly<Record<FabricName, string>> = {
-  'quilting-cotton': 'Patchworkstoff',
+  'quilting-cotton': 'Patchwork\u00adstoff',
   flannel: 'Flanell',
   denim: 'Jeansstoff',
   'linen-cotton': 'Leinen-Baumwolle',

@@ -47,7 +47,7 @@ export const de: StashWords = {
   empty: 'Gib ein Stück Musterstoff ein, dann zeigt sich hier, was daraus wird.',
   small:
     'Aus diesen Stücken wird kein Quilt, der sich so legen lässt. Versuch kleinere Quadrate, lass gleiche Muster sich berühren oder nimm Stoff dazu.',
-  figures: { washed: 'Gewaschen', blocks: 'Blöcke', each: 'Zuschnitt' },
+  figures: { washed: 'Gewaschen', blocks: 'Blöcke', each: 'aus' },
   limited: (by) => {
     const cloth = (['top', 'middle', 'backing'] as const).filter((role) => by.includes(role));
     const more = new Intl.ListFormat('de').format(cloth.map((role) => missing[role]));

@@ -43,7 +43,7 @@ export const es: WashWords = {
     sandwich: 'Un bloque de prueba acolchado',
     washed: 'Lavados',
     before: 'Antes',
-    after: 'Después',
+    after: 'Luego',
     row: (index) => `Muestra ${index}`,
     cell: (index, way, end) =>
       `Muestra ${index}, ${along[way].toLowerCase()}, ${end.toLowerCase()}`,

@@ -6,7 +6,7 @@ export const de: YardageWords = {
   width: 'Stoffbreite',
   selvage: 'Webkante, je Seite ab',
   left: 'Rest auf dem Ballen',
-  unknown: 'nicht bekannt',
+  unknown: 'unbekannt',
   pieces: 'Teile zum Zuschneiden',
   across: (name) => `${name}, quer`,
   along: (name) => `${name}, längs`,

@@ -6,12 +6,14 @@ import { fail, type Outcome, succeed } from '#core/outcome.ts';
 import { allowMethods } from './allow-methods.ts';
 import { answer, type NamedAnswer } from './answer.ts';
 import type { Endpoint, Resolved } from './endpoint.ts';
-import { findFaults } from './find-faults.ts';
+import { findFaults, findMore } from './find-faults.ts';
 import { limitRate, type Surroundings } from './limit-rate.ts';
 import { answerProblem } from './problem.ts';
 import { readsQuery } from './read-input.ts';
 import { RETIREMENTS, tellRetirement } from './retirement.ts';
+import { TEXT_KEYS } from './schemas/wire-schemas.ts';
 import { sendAlong } from './send-along.ts';
+import { unfoldQuery } from './unfold-query.ts';
 import { validate } from './validate.ts';
 
 /** Points of an endpoint that says nothing of its cost. */
@@ -31,6 +33,8 @@ export interface BoundEndpoint {
   readonly mediaType: string;
   /** Understands an input without reckoning: its answer by name, or every fault. */
   readonly understand: (input: unknown) => Outcome<PricedAnswer>;
+  /** The same of a flat query, without its question mark. */
+  readonly understandQuery: (query: string) => Outcome<PricedAnswer>;
   /** Puts it at its address, for every method that may ask it. */
   readonly mount: (app: Hono<Surroundings>) => void;
 }
@@ -56,6 +60,10 @@ export function bindEndpoint<Request, Understood extends Resolved>(
     const judged = schema.safeParse(input);
     return judged.success ? name(judged.data) : fail(findFaults(endpoint, input));
   };
+  const understandQuery = (query: string) => {
+    const read = unfoldQuery(query, TEXT_KEYS);
+    return read.ok ? understand(read.value) : fail(findMore(endpoint, read));
+  };
   const mount = (app: Hono<Surroundings>) => {
     const retirement = RETIREMENTS[path];
     if (retirement !== undefined) app.use(path, sendAlong(tellRetirement(retirement)));
@@ -67,5 +75,5 @@ export function bindEndpoint<Request, Understood extends Resolved>(
     });
     app.all(path, allowMethods(['GET', 'HEAD', 'POST', 'QUERY']));
   };
-  return { path, summary, schema, mediaType, understand, mount };
+  return { path, summary, schema, mediaType, understand, understandQuery, mount };
 }

@@ -53,3 +53,33 @@ export function makePageHeaders(styleHash: string): Readonly<Record<string, stri
     'Content-Type': 'text/html; charset=utf-8',
   });
 }
+
+/**
+ * Headers of a page that anybody may frame. It may find itself in a sandbox where its own origin counts
+ * for nothing, so the origin that its scripts come from is named beside `'self'`.
+ *
+ * @param origin of the service, such as `https://a.test`
+ * @param styleHash one style of its own as a source of Content Security Policy, or nothing
+ */
+export function makeFrameHeaders(origin: string, styleHash = ''): Readonly<Record<string, string>> {
+  const own = `'self' ${origin}`;
+  const policy = [
+    "default-src 'none'",
+    `script-src ${own}`,
+    `style-src ${own}${styleHash === '' ? '' : ` '${styleHash}'`}`,
+    `img-src ${own} data:`,
+    `connect-src ${own}`,
+    "base-uri 'none'",
+    `form-action ${own}`,
+    'frame-ancestors *',
+    "require-trusted-types-for 'script'",
+    'trusted-types lit-html',
+  ];
+  return {
+    ...EVERYWHERE,
+    'Cache-Control': 'public, max-age=3600, stale-while-revalidate=86400',
+    'Content-Security-Policy': policy.join('; '),
+    'Content-Type': 'text/html; charset=utf-8',
+    'Referrer-Policy': 'no-referrer',
+  };
+}

@@ -1,7 +1,7 @@
 import type { FaultCode } from '#core/faults.ts';
 
-/** A kind of problem: one for each fault code, one for several codes at once, one for too many requests. */
-export type ProblemKind = FaultCode | 'several-faults' | 'too-many-requests';
+/** A kind of problem: one for each fault code, and those that lie in no part of an input. */
+export type ProblemKind = FaultCode | 'several-faults' | 'too-many-requests' | 'unknown-format';
 
 /**
  * Status and title of each kind, the one place where a fault meets a status of HTTP:
@@ -50,6 +50,7 @@ export const PROBLEM_KINDS = {
   'percents-do-not-sum': [422, 'The percents do not add up'],
   'several-faults': [422, 'Several things are wrong'],
   'too-many-requests': [429, 'Too many requests came at once'],
+  'unknown-format': [501, 'The answer is not to be had in this format'],
 } as const satisfies Record<ProblemKind, readonly [status: number, title: string]>;
 
 /** Which status speaks for a message with faults of several: what keeps it from being read comes first. */

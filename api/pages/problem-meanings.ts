@@ -77,6 +77,8 @@ export const PROBLEM_MEANINGS: Readonly<Record<ProblemKind, string>> = {
     'The parts of a whole must make 100 percent together. Look for a part left out or counted twice.',
   'too-many-requests':
     'More requests came from one address in a minute than the service answers. Wait as long as the header Retry-After says. Whoever needs much can ask for many things at once at /v1/batch, keep answers (they never change while the engine stays), or run the service itself.',
+  'unknown-format':
+    'What may be embedded is described as JSON or as XML and in no other format. Ask with format=json, with format=xml, or leave it out.',
   'several-faults':
     'More than one thing is wrong. All are told in one answer: each entry of errors names its place and what would make it right.',
 };

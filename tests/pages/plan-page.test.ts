@@ -276,17 +276,21 @@ describe('the page /', () => {
     expect(height).toBeLessThan(5000);
   });
 
-  test('plans without a script by its links', async () => {
-    const page = await open('/', { javaScript: false });
-    const links = await page
-      .locator('noscript a')
-      .evaluateAll((found) => found.map((link) => link.getAttribute('href') ?? ''));
-    expect(links.some((link) => link.startsWith('/v1/plan?'))).toBe(true);
-    expect(links.some((link) => link.startsWith('/v1/plan.svg?'))).toBe(true);
-    for (const link of links) {
-      const response = await page.request.get(new URL(link, page.url()).href);
-      expect(response.status(), link).toBe(200);
-    }
+  test('plans without a script: the result of its address, a drawing, and a form to ask again', async () => {
+    const page = await open('/?target.width=40&target.height=50', { javaScript: false });
+    expect(await page.getByRole('row', { name: /^Cut each block/ }).textContent()).toContain(
+      '12 in',
+    );
+    const drawing = page.locator('ragbloom-plan img');
+    expect(await drawing.evaluate((image: HTMLImageElement) => image.naturalWidth)).toBeGreaterThan(
+      0,
+    );
+    await page.getByLabel('Width').fill('60');
+    await page.getByRole('button', { name: 'Ask again' }).click();
+    expect(new URL(page.url()).searchParams.get('target.width')).toBe('60');
+    expect(await page.getByRole('row', { name: /^Sewn/ }).textContent()).toMatch(/6\d/);
+    await page.goto(new URL('/', page.url()).href);
+    await page.getByRole('row', { name: /^Cut each block/ }).waitFor();
   });
 });
 

@@ -203,9 +203,13 @@ describe('the page /wash', () => {
     expect(await page.locator('ragbloom-wash .picture').isVisible()).toBe(true);
   });
 
-  test('answers without scripts, by a link', async () => {
+  test('answers without scripts, by a form', async () => {
     const page = await open('/wash', { javaScript: false });
-    await page.getByRole('link', { name: /a flannel that went from/ }).click();
-    expect(await page.textContent('body')).toContain('"change":-5');
+    await page.getByLabel('Swatch 1, after the wash').fill('17');
+    await page.getByRole('button', { name: 'Ask again' }).click();
+    // 18 in to 17 in is -5.6 percent.
+    expect(await page.getByRole('row', { name: /^flannel, length/ }).textContent()).toContain(
+      '-5.6 %',
+    );
   });
 });

@@ -7,7 +7,7 @@ import { en } from '../../client/text/shared/en.ts';
 import { FAULT_CASES } from '../contract/fault-cases.ts';
 
 /** Kinds of problem that are no fault of one part of the input. */
-const NO_FAULTS = ['several-faults', 'too-many-requests'];
+const NO_FAULTS = ['several-faults', 'too-many-requests', 'unknown-format'];
 
 /** What one list has that the list of codes lacks, and the other way round. */
 function compareCodes(codes: readonly string[], list: object): readonly string[] {

@@ -1,12 +1,5 @@
+import { escapeText } from './escape-text.ts';
 import type { Drawing, Shape } from './shape.ts';
-
-const ESCAPES: Readonly<Record<string, string>> = {
-  '&': '&amp;',
-  '<': '&lt;',
-  '>': '&gt;',
-  '"': '&quot;',
-  "'": '&#39;',
-};
 
 /**
  * A drawing as the text of an SVG file, with no script and no style sheet.
@@ -68,8 +61,4 @@ function writeAttributes(
     .filter(([, value]) => value !== undefined)
     .map(([name, value]) => ` ${name}="${escapeText(String(value))}"`)
     .join('');
-}
-
-function escapeText(text: string): string {
-  return text.replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? '');
 }

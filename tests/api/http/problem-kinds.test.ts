@@ -2,9 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { FAULT_CODES } from '#core/faults.ts';
 import { chooseStatus, PROBLEM_KINDS } from '../../../api/http/problem-kinds.ts';
 
-test('PROBLEM_KINDS has each fault code, several faults, too many requests, and nothing else', () => {
+test('PROBLEM_KINDS has each fault code, the three that lie in no input, and nothing else', () => {
   expect(Object.keys(PROBLEM_KINDS).sort()).toEqual(
-    [...FAULT_CODES, 'several-faults', 'too-many-requests'].sort(),
+    [...FAULT_CODES, 'several-faults', 'too-many-requests', 'unknown-format'].sort(),
   );
 });
 

@@ -1,0 +1,52 @@
+import type { Fault, Outcome } from '#core/outcome.ts';
+import type { BoundEndpoint } from '../http/bind-endpoint.ts';
+import { listPairs } from './split-query.ts';
+import type { Telling } from './telling.ts';
+import type { View } from './views.ts';
+
+/** What a page shows of one view: an answer told, or every fault. */
+export type Seen =
+  | { readonly ok: true; readonly query: string; readonly telling: Telling }
+  | { readonly ok: false; readonly query: string; readonly faults: readonly Fault[] };
+
+/** How strictly a query is read. */
+export interface Reading {
+  /** What other sites append to an address is passed over, as the elements do on a page of our own. */
+  readonly isLenient: boolean;
+}
+
+/** Views by name or by page, and the endpoints that they ask. */
+export type Endpoints = readonly Pick<BoundEndpoint, 'path' | 'understandQuery'>[];
+
+/**
+ * Asks the endpoint of a view and has its answer told. The body is the one that the API sends, so a page
+ * can show nothing that the API does not say.
+ *
+ * @param query without question mark; the view's example where it is empty
+ */
+export function askView(view: View, endpoints: Endpoints, query: string, how: Reading): Seen {
+  const endpoint = endpoints.find(({ path }) => path === view.asks);
+  if (endpoint === undefined) throw new Error(`No endpoint answers ${view.asks}.`);
+  const asked = query === '' ? view.example : query;
+  const named = endpoint.understandQuery(asked);
+  if (named.ok) {
+    return { ok: true, query: named.value.query, telling: view.tell(named.value.write()) };
+  }
+  const kept = how.isLenient ? leaveOut(query, named) : query;
+  if (kept !== query) return askView(view, endpoints, kept, how);
+  return { ok: false, query, faults: named.faults };
+}
+
+/** A query without the parts that nobody here knows by their first name. */
+function leaveOut(query: string, named: Outcome<unknown>): string {
+  const faults = named.ok ? [] : named.faults;
+  const unknown = faults.filter(({ code, path }) => code === 'unknown-key' && path.length === 1);
+  const names = new Set(unknown.map(({ path }) => path[0]));
+  const parts = query.split('&');
+  return parts.filter((part) => !names.has(listPairs(part)[0]?.[0].split('.')[0])).join('&');
+}
+
+/** The places at fault, dotted as in a query. */
+export function listFaulty(seen: Seen): readonly string[] {
+  return seen.ok ? [] : seen.faults.map(({ path }) => path.join('.'));
+}

@@ -14,6 +14,7 @@ export const EXEMPT: Readonly<Record<string, string>> = {
   'api/docs/schema-shapes.ts': 'types only',
   'api/http/endpoint.ts': 'types only',
   'api/pages/telling.ts': 'types only',
+  'client/elements/compare/compare-context.ts': 'types only',
   'client/elements/size/size-context.ts': 'types only',
   'client/elements/yardage/yardage-context.ts': 'types only',
   'client/host/errand.ts': 'types only',

@@ -20,4 +20,5 @@ export const kitsStyles = unsafeCSS(`${SHARED_STYLES}
 ${TABLE_STYLES}
 .figures{grid-template-columns:repeat(auto-fit,minmax(6.4em,auto))}
 .fields>:has(#currency){grid-column:1/-1}
+@container(max-width:24em){.list{font-size:.85em}.list svg{display:none}.list :is(td,th+th){padding-inline-start:.4em}.list :is(tbody th,td){overflow-wrap:break-word}}
 @media print{.others{display:block!important}.groups{grid-template-columns:repeat(3,1fr)}.group{grid-template-columns:1fr;break-inside:avoid}.unrolled svg{width:75%}.unrolled .piece{fill-opacity:.4}}`);

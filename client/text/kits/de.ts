@@ -87,10 +87,10 @@ export const de: KitsWords = {
   },
   cutting: {
     title: 'Die Ballen zuschneiden',
-    columns: ['Ballen', 'Streifen', 'Quadrate', 'Braucht', 'Rest'],
+    columns: ['Ballen', 'Streifen', 'Stück', 'Braucht', 'Rest'],
     how: (cut) =>
       `Streifen von ${cut} quer zum Ballen, dann Quadrate. Die Nummern zählen die Streifen; ein weißes Quadrat steckt in keiner Packung.`,
-    over: (count) => `und ${many(count, 'Quadrat', 'Quadrate')}`,
+    over: (count) => `und ${count} Stück`,
     drawing: (name, strips, across) =>
       `${name}: ${many(strips, 'Streifen', 'Streifen')} zu ${many(across, 'Quadrat', 'Quadraten')}, im Maßstab.`,
     untouched: 'nicht angeschnitten',

@@ -81,10 +81,10 @@ export const es: KitsWords = {
   },
   cutting: {
     title: 'Cortar los rollos',
-    columns: ['Rollo', 'Tiras', 'Cuadrados', 'Gasta', 'Sobra'],
+    columns: ['Rollo', 'Tiras', 'Piezas', 'Gasta', 'Sobra'],
     how: (cut) =>
       `Tiras de ${cut} a lo ancho del rollo y luego cuadrados. Los números cuentan las tiras; un cuadrado blanco no va en ningún kit.`,
-    over: (count) => `y ${many(count, 'cuadrado', 'cuadrados')}`,
+    over: (count) => `y ${many(count, 'pieza', 'piezas')}`,
     drawing: (name, strips, across) =>
       `${name}: ${many(strips, 'tira', 'tiras')} de ${many(across, 'cuadrado', 'cuadrados')}, a escala.`,
     untouched: 'sin cortar',

@@ -66,7 +66,7 @@ export const es: PlanWords = {
   },
   cloth: {
     title: 'Tela',
-    prints: 'Estampados en la delantera',
+    prints: 'Estampados',
     fewer: 'Un estampado menos',
     more: 'Un estampado más',
     none: 'Ninguno',

@@ -25,4 +25,4 @@ export const cautions = many(
     source: maybeText,
   }),
 );
-export const links = alike(text, 'page');
+export const links = alike(text, 'self', 'page');

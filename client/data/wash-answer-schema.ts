@@ -61,7 +61,7 @@ export const washAnswerSchema = v.object({
   cautions: many(
     v.object({ code: text, severity: v.picklist(['note', 'care', 'danger']), text, source }),
   ),
-  links: alike(text, 'page'),
+  links: alike(text, 'self', 'page'),
   swatches: many(swatch),
   courses: many(
     v.object({ fabric: text, direction, limit: number, rate: number, error: maybeNumber }),

@@ -10,6 +10,8 @@ import { tellOnce } from '../data/read-host-input.ts';
 import { type Called, switchUnit } from '../fields/switch-unit.ts';
 import type { AskStatus, Errand, ShownAnswer } from './errand.ts';
 import { HostedElement } from './hosted-element.ts';
+import { keepEarly } from './keep-early.ts';
+import { readSearch } from './read-search.ts';
 import { holdLocked, readStart } from './read-start.ts';
 import type { FormFacts } from './tell-form.ts';
 
@@ -71,8 +73,8 @@ export abstract class AskingElement<
   /** The canonical query of the answer; empty while there is none to what was typed. Setting it asks that. */
   get value(): string {
     const { answer, isBusy, faults, trouble } = this.status;
-    const isAnswered = !isBusy && faults.length === 0 && trouble === undefined;
-    return isAnswered && answer !== undefined ? readSearch(answer.links.self).slice(1) : '';
+    const isOpen = isBusy || faults.length > 0 || trouble !== undefined;
+    return isOpen || answer === undefined ? '' : readSearch(answer.links.self).slice(1);
   }
 
   set value(query: string) {
@@ -137,9 +139,13 @@ export abstract class AskingElement<
     const input = isBusy || faults.length > 0 ? undefined : answer?.input;
     const next = switchUnit(draft, unit, { called: this.#called, input });
     this.#called = next.called;
-    const locked = holdLocked({} as Kind, next.draft, this.lockedPlaces);
-    this.#host = { ...this.#host, ...locked };
+    this.restate(next.draft);
     return next.draft;
+  }
+
+  /** What the host set, said in another unit. */
+  protected restate(draft: Kind): void {
+    this.#host = { ...this.#host, ...holdLocked({} as Kind, draft, this.lockedPlaces) };
   }
 
   /** Asks at once, or says what has to be filled in first. */
@@ -149,6 +155,9 @@ export abstract class AskingElement<
     this.set(faults.length > 0 ? { faults, isBusy: false } : { isBusy: true });
     if (faults.length === 0) this.#asker.now();
   }
+
+  /** What else an element does with a draft that it begins with. */
+  protected laid(_draft: Kind): void {}
 
   /** What else an element does with an answer before its host is told. */
   protected welcome(_answer: Answer): void {}
@@ -192,8 +201,8 @@ export abstract class AskingElement<
     this.#history = 'leave';
     this.#typedAt = '';
     this.#tries = TRIES;
-    this.set({ draft: errand.complete(draft), faults: [], hostFaults });
-    this.ask();
+    this.set({ faults: [], hostFaults });
+    this.#lay(errand.complete(draft));
   }
 
   #change(changed: Kind): void {
@@ -206,11 +215,9 @@ export abstract class AskingElement<
   #take(loaded: Loaded<Answer>): void {
     const trouble = loaded.kind === 'unreachable' ? loaded.trouble : undefined;
     const faults = loaded.kind === 'faults' ? loaded.faults : [];
-    if (faults.length > 0 && this.#tries > 0) {
-      this.#leaveOut(faults);
-      return;
-    }
-    this.set({ isBusy: false, trouble, faults });
+    const lost = faults.filter((fault) => !this.errand.isMendable?.(fault));
+    if (lost.length > 0 && this.#tries > 0) this.#leaveOut(lost);
+    else this.set({ isBusy: false, trouble, faults });
     if (loaded.kind === 'answer') this.#show(loaded);
   }
 
@@ -218,11 +225,11 @@ export abstract class AskingElement<
     this.set({ answer, from });
     this.welcome(answer);
     const search = readSearch(answer.links.self);
-    const isShort = search.length <= LONGEST_ADDRESS;
-    if (this.may(this.address) && isShort) keepAddress(search, this.#history);
+    const isKept = this.may(this.address) && search.length <= LONGEST_ADDRESS;
+    if (isKept) keepAddress(search, this.#history);
     this.#history = this.#typedAt === '' ? 'leave' : 'replace';
-    const told = { detail: { answer, from }, bubbles: true, composed: true };
-    this.dispatchEvent(new CustomEvent(this.errand.name, told));
+    const how = { detail: { answer, from }, bubbles: true, composed: true };
+    this.dispatchEvent(new CustomEvent(this.errand.name, how));
   }
 
   /** What a host or an address asked for and cannot be had is told, and the rest asked for; at last nothing of it. */
@@ -230,21 +237,13 @@ export abstract class AskingElement<
     this.#tries -= 1;
     const rest = this.#tries === 0 ? ({} as Kind) : dropFaulty(this.status.draft, faults);
     const hostFaults = tellOnce([...this.status.hostFaults, ...faults]);
-    this.set({ draft: this.errand.complete(rest), hostFaults });
+    this.set({ hostFaults });
+    this.#lay(this.errand.complete(rest));
+  }
+
+  #lay(draft: Kind): void {
+    this.set({ draft });
+    this.laid(draft);
     this.ask();
   }
-}
-
-/** The query of an address, with its question mark. */
-function readSearch(address: string): string {
-  const at = address.indexOf('?');
-  return at < 0 ? '' : address.slice(at);
-}
-
-/** Gives a property that a page set before the element was defined to the element. */
-function keepEarly<Name extends string>(element: Record<Name, unknown>, name: Name): void {
-  if (!Object.hasOwn(element, name)) return;
-  const early = element[name];
-  Reflect.deleteProperty(element, name);
-  element[name] = early;
 }

@@ -18,6 +18,8 @@ export interface Errand<Kind extends AnyDraft, Answer extends ShownAnswer, Core>
   readonly complete: (draft: Kind) => Kind;
   /** What must be filled in before it is worth asking. */
   readonly findBlank: (draft: Kind) => readonly Fault[];
+  /** Whether a field says what is wrong there, so that it is kept to be mended; else it is left out at the start. */
+  readonly isMendable?: (fault: Fault) => boolean;
   readonly load: (
     query: string,
     source: Source<Core>,

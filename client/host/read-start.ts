@@ -48,7 +48,8 @@ export function readStart<Kind extends AnyDraft>(
   const spoken = isUnder('unit', locked) ? host['unit'] : own.draft['unit'];
   const say = (draft: Kind) =>
     switchUnit(draft, spoken === 'cm' ? 'cm' : 'in', { called: {}, input: undefined }).draft;
-  const ownFaults = own.faults.filter(({ code }) => code !== 'unknown-key');
+  // A field that was left empty is nothing to tell of.
+  const ownFaults = own.faults.filter(({ code }) => code !== 'unknown-key' && code !== 'empty');
   return {
     draft: holdLocked(say(own.draft), say(host), locked),
     host: say(host),

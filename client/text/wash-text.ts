@@ -1,4 +1,7 @@
 import { type CautionsWords, cautionsSource } from './cautions/source.ts';
+import { joinSources } from './join-sources.ts';
+import type { TextSource } from './languages.ts';
+import { type LightWords, lightSource } from './light/source.ts';
 import { type SharedWords, sharedSource } from './shared/source.ts';
 import { type WashWords, washSource } from './wash/source.ts';
 
@@ -6,15 +9,14 @@ import { type WashWords, washSource } from './wash/source.ts';
 export interface WashText {
   readonly text: SharedWords;
   readonly cautions: CautionsWords;
+  readonly light: LightWords;
   readonly words: WashWords;
 }
 
-/**
- * The text about the wash, in English whatever language is asked for.
- *
- * @example
- * chooseWashText(['en-GB']).words.language // => 'en'
- */
-export function chooseWashText(_languages: readonly string[]): WashText {
-  return { text: sharedSource.en, cautions: cautionsSource.en, words: washSource.en };
-}
+/** The text about the wash, in every language. */
+export const washText: TextSource<WashText> = joinSources<WashText>({
+  text: sharedSource,
+  cautions: cautionsSource,
+  light: lightSource,
+  words: washSource,
+});

@@ -1,15 +1,16 @@
 import { vi } from 'vitest';
 import type { ShownWash } from '../../client/data/wash-answer-schema.ts';
 import { computeWash } from '../../client/data/wash-on-device.ts';
-import { readStart } from '../../client/elements/wash/read-start.ts';
 import type { WashActions, WashContext } from '../../client/elements/wash/wash-context.ts';
+import { washErrand } from '../../client/elements/wash/wash-errand.ts';
 import {
-  FIRST_STATE,
+  FIRST_OWN,
+  splitDraft,
   unitOf,
   type WashState,
   writeAsked,
 } from '../../client/elements/wash/wash-state.ts';
-import { chooseWashText } from '../../client/text/wash-text.ts';
+import { washText } from '../../client/text/wash-text.ts';
 
 /** The answer of the core to a flat query. */
 export function answerWash(query: string): ShownWash {
@@ -20,18 +21,22 @@ export function answerWash(query: string): ShownWash {
 
 /** What a section of the view is given for a flat query; for an empty one, the invented shop's swatches. */
 export function showWash(query = '', change: Partial<WashState> = {}): WashContext {
-  const start = readStart({ address: query, kept: '', wash: '' });
+  const start = splitDraft(washErrand.complete(Object.fromEntries(new URLSearchParams(query))));
   const asked = writeAsked(start);
   const answer = answerWash(asked.query);
-  const state = {
-    ...FIRST_STATE,
+  const state: WashState = {
+    ...FIRST_OWN,
     ...start,
     places: asked.places,
     answer,
+    faults: [],
+    hostFaults: [],
+    from: 'service',
     isBusy: false,
     ...change,
   };
-  return { ...chooseWashText(['en']), state, unit: unitOf(state.draft), act: listenTo() };
+  const unit = unitOf(state.draft);
+  return { ...washText.en, state, unit, isLocked: () => false, act: listenTo() };
 }
 
 /** Actions that do nothing but remember that they were asked for. */

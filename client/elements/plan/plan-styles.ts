@@ -16,7 +16,6 @@ export const planStyles = unsafeCSS(`${SHARED_STYLES}
 .caption p{flex:1 16em}
 .busy .picture{opacity:.55;transition:opacity .2s .15s}
 .fields:has(select){grid-template-columns:repeat(auto-fit,minmax(10em,1fr))}
-.locked{opacity:1}
 .notice{border:1px solid;border-inline-start:6px solid var(--ragbloom-madder);padding:.6em .9em}
 .options{display:grid;grid-template-columns:repeat(auto-fill,minmax(9.5em,1fr));gap:10px}
 .options button{padding:.6em;gap:.5em;place-items:start;text-align:start;border-color:var(--ragbloom-line)}

@@ -6,9 +6,9 @@ import { checkBox } from '../../fields/check-box.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
 import { choiceList } from '../../fields/choice-list.ts';
 import { foldView } from '../../fields/fold-view.ts';
+import { lockView } from '../../fields/lock-view.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
-import { lockView } from './lock-view.ts';
 import type { PlanContext } from './plan-context.ts';
 import { type Entry, entryField } from './plan-fields.ts';
 import { listIdle } from './plan-state.ts';
@@ -44,9 +44,8 @@ export function blocksView(context: PlanContext): TemplateResult {
     'blocks',
     text.blocks.title,
     lockView(
-      context,
-      'block',
-      html`${lockView(context, 'block.cut', chips)}
+      context.isLocked('block') && context.text.light.locked,
+      html`${lockView(context.isLocked('block.cut') && context.text.light.locked, chips)}
       <div class="fields">${entryField(context, own)}</div>
       ${foldView({
         title: text.blocks.more,
@@ -70,8 +69,7 @@ export function clothView(context: PlanContext): TemplateResult {
     'cloth',
     text.cloth.title,
     lockView(
-      context,
-      'layers',
+      context.isLocked('layers') && context.text.light.locked,
       html`<div class="fields">${ROLES.map((role) => layerView(context, role))}</div>
       ${printsView(context)}
       ${foldView({
@@ -87,8 +85,7 @@ export function clothView(context: PlanContext): TemplateResult {
           });
         })}
         ${lockView(
-          context,
-          'grain',
+          context.isLocked('grain') && context.text.light.locked,
           checkBox({
             label: text.cloth.turned,
             isOn: draft.grain !== 'aligned',

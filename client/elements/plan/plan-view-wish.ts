@@ -5,11 +5,11 @@ import { type Draft, editDraft } from '../../data/draft.ts';
 import { SIZE_NAMES, UNKNOWN_SIZES } from '../../data/names.ts';
 import { choiceList } from '../../fields/choice-list.ts';
 import { fieldView } from '../../fields/field-view.ts';
+import { lockView } from '../../fields/lock-view.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
 import { unitChips } from '../../fields/unit-chips.ts';
 import { writeMeasure } from '../../fields/write-figures.ts';
 import { chooseKind, findKind, type TargetKind } from '../../host/size-kind.ts';
-import { lockView } from './lock-view.ts';
 import { type PlanContext, sayFault, sayFaultAt } from './plan-context.ts';
 import { type Entry, entryField, stateChips } from './plan-fields.ts';
 
@@ -24,7 +24,10 @@ export function wishView(context: PlanContext): TemplateResult {
   return sheetView(
     'wish',
     text.wish.title,
-    lockView(context, 'target', html`${wordsView(context)}${sizeView(context)}`),
+    lockView(
+      context.isLocked('target') && context.text.light.locked,
+      html`${wordsView(context)}${sizeView(context)}`,
+    ),
     units,
   );
 }

@@ -6,9 +6,7 @@ import { readQuery } from '../../data/read-query.ts';
 import { type Called, switchUnit } from '../../fields/switch-unit.ts';
 import { exampleSwatches } from './example-swatches.ts';
 import type { Cloth } from './swatch-table.ts';
-import { unitOf, type WashDraft, type WashState, writeTyped } from './wash-state.ts';
-
-type Typed = Pick<WashState, 'cloths' | 'draft'>;
+import { type Typed, unitOf, type WashDraft, writeTyped } from './wash-state.ts';
 
 /**
  * Says every length that was typed in the other unit, each in its own cell; what is no length stays as it is. A table

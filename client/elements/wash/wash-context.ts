@@ -32,6 +32,8 @@ export interface WashActions {
 export interface WashContext extends WashText {
   readonly state: WashState;
   readonly unit: Unit;
+  /** Whether only the host may set a place. */
+  readonly isLocked: (path: string) => boolean;
   readonly act: WashActions;
 }
 

@@ -2,6 +2,7 @@ import type { FabricName, Unit, WashRequest } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
 import { type AnyDraft, type DraftOf, writeQuery } from '../../data/draft.ts';
 import type { ShownWash } from '../../data/wash-answer-schema.ts';
+import type { AskStatus } from '../../host/errand.ts';
 import { type Cloth, listPlaces, type Place, readCloths, writeSwatches } from './swatch-table.ts';
 
 /** All of a request but the swatches, which stand in a table of their own. */
@@ -13,35 +14,27 @@ export type WashDraft = DraftOf<Omit<WashRequest, 'swatches' | 'washes'>> & {
 /** The size given: the one wanted after the wash, or the one sewn before it. */
 export type SizeKind = 'wanted' | 'sewn';
 
-/** All that the element knows; views only read it. */
-export interface WashState {
+/** What was typed: the table, and the quilt. */
+export interface Typed {
   readonly cloths: readonly Cloth[];
   readonly draft: WashDraft;
-  /** What is wrong with what was asked last. */
-  readonly faults: readonly Fault[];
+}
+
+/** All that the element knows; views only read it. */
+export interface WashState extends Omit<AskStatus<AnyDraft, ShownWash>, 'draft'>, Typed {
   /** Where the swatches that were asked of last stand in the table. */
   readonly places: readonly Place[];
-  /** What the address asked for and could not be had. */
-  readonly hostFaults: readonly Fault[];
-  readonly answer?: ShownWash;
-  readonly from: 'service' | 'device';
-  readonly isBusy: boolean;
-  readonly isUnreachable: boolean;
   /** Place in the list of wash counts of the one that is drawn. */
   readonly shown: number;
   /** The swatch sheet is what prints. */
   readonly isSheet: boolean;
 }
 
-export const FIRST_STATE: WashState = {
+/** What it knows beside its question, before anything was asked. */
+export const FIRST_OWN: Omit<WashState, Exclude<keyof AskStatus<AnyDraft, ShownWash>, 'draft'>> = {
   cloths: [],
   draft: {},
-  faults: [],
   places: [],
-  hostFaults: [],
-  from: 'service',
-  isBusy: true,
-  isUnreachable: false,
   shown: 0,
   isSheet: false,
 };
@@ -68,7 +61,7 @@ export const USUAL_FABRICS: Readonly<Record<'top' | 'middle' | 'backing', Fabric
  *
  * @param draft as an address or a store on the device has it.
  */
-export function splitDraft(draft: AnyDraft): Pick<WashState, 'cloths' | 'draft'> {
+export function splitDraft(draft: AnyDraft): Typed {
   const entries = Object.entries(draft);
   const rest = entries.filter(([path]) => !/^(swatches|washes)\b/.test(path));
   const counts = entries.filter(([path]) => /^washes\b/.test(path)).map(([, typed]) => typed);
@@ -112,7 +105,7 @@ export interface Asked {
 }
 
 /** Makes a question of what was typed: half pairs wait, and a size of which nothing was said is left out. */
-export function writeAsked({ cloths, draft }: Pick<WashState, 'cloths' | 'draft'>): Asked {
+export function writeAsked({ cloths, draft }: Typed): Asked {
   const places = listPlaces(cloths);
   const { washes = '', ...rest } = draft;
   const kind = findSizeKind(draft);
@@ -136,7 +129,7 @@ export function writeAsked({ cloths, draft }: Pick<WashState, 'cloths' | 'draft'
 }
 
 /** Everything that was typed, half pairs and all, as a flat query to keep on the device. */
-export function writeTyped({ cloths, draft }: Pick<WashState, 'cloths' | 'draft'>): AnyDraft {
+export function writeTyped({ cloths, draft }: Typed): AnyDraft {
   const { washes, ...rest } = draft;
   return { ...rest, ...writeSwatches(cloths, listAll(cloths)), ...(washes && { washes }) };
 }

@@ -6,6 +6,7 @@ import { checkBox } from '../../fields/check-box.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
 import { choiceList } from '../../fields/choice-list.ts';
 import { foldView } from '../../fields/fold-view.ts';
+import { lockView } from '../../fields/lock-view.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
 import { sayFaultAt, type WashContext } from './wash-context.ts';
@@ -18,6 +19,7 @@ const CONFIDENCES = ['90', '95', '99'] as const;
 export function quiltView(context: WashContext): TemplateResult {
   const { words, state, act } = context;
   const kind = findSizeKind(state.draft);
+  const lock = (path: string) => context.isLocked(path) && context.light.locked;
   const kinds = choiceChips({
     name: 'kind',
     legend: words.quilt.kind,
@@ -34,13 +36,19 @@ export function quiltView(context: WashContext): TemplateResult {
   return sheetView(
     'quilt',
     words.quilt.title,
-    html`${kinds}
-      <div class="fields">
-        ${lengthField(context, `${kind}.width`, words.quilt.width)}
-        ${lengthField(context, `${kind}.height`, words.quilt.height)}
-      </div>
-      <div class="fields">${ROLES.map((role) => layerView(context, role))}</div>
-      <div>${roles.map((role) => prewashedView(context, role))}</div>
+    html`${lockView(
+      lock('wanted') || lock('sewn'),
+      html`${kinds}
+          <div class="fields">
+            ${lengthField(context, `${kind}.width`, words.quilt.width)}
+            ${lengthField(context, `${kind}.height`, words.quilt.height)}
+          </div>`,
+    )}
+      ${lockView(
+        lock('layers'),
+        html`<div class="fields">${ROLES.map((role) => layerView(context, role))}</div>
+          <div>${roles.map((role) => prewashedView(context, role))}</div>`,
+      )}
       ${surenessView(context)}`,
   );
 }
@@ -55,6 +63,8 @@ function lengthField(context: WashContext, path: LengthPath, label: string): Tem
     value: state.draft[path] ?? '',
     unit,
     fractions: unit === 'in' ? text.fractions : undefined,
+    isLocked: context.isLocked(path),
+    reason: context.light.locked,
     fault: sayFaultAt(context, path),
     onInput: (typed) => act.edit(path, typed),
   });

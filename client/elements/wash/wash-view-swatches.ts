@@ -2,11 +2,12 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { SIZE_LIMITS } from '#core/limits.ts';
 import { FABRIC_NAMES } from '../../data/names.ts';
 import { cellField } from '../../fields/cell-field.ts';
-import { choiceChips } from '../../fields/choice-chips.ts';
 import { choiceList } from '../../fields/choice-list.ts';
 import { fieldView } from '../../fields/field-view.ts';
+import { lockView } from '../../fields/lock-view.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
+import { unitChips } from '../../fields/unit-chips.ts';
 import { holdsExample } from './example-swatches.ts';
 import {
   BLANK_ROW,
@@ -26,32 +27,28 @@ const OWN = 'own';
 /** The swatches of each cloth: what was measured, and at once what it says. */
 export function swatchesView(context: WashContext): TemplateResult {
   const { state, text, words, unit, act } = context;
-  const units = choiceChips({
-    name: 'unit',
-    legend: text.unitQuestion,
-    quiet: true,
-    choices: [
-      ['in', 'in'],
-      ['cm', 'cm'],
-    ],
-    chosen: unit,
-    onChoose: act.measureIn,
-  });
+  const units = context.isLocked('unit')
+    ? undefined
+    : unitChips(text.unitQuestion, unit, act.measureIn);
+  const set = context.isLocked('swatches') && context.light.locked;
   const isExample = holdsExample(state.cloths, unit);
   return sheetView(
     'swatches',
     words.swatches.title,
-    html`${
-      isExample
-        ? html`<div class="invented">
+    lockView(
+      set,
+      html`${
+        isExample
+          ? html`<div class="invented">
             <p>${words.swatches.example}</p>
             <button @click=${act.clear}>${words.swatches.clear}</button>
           </div>`
-        : nothing
-    }
+          : nothing
+      }
       ${state.cloths.map((cloth, index) => clothView(context, cloth, index))}
       ${hasHalfPair(state.cloths) ? html`<p class="soft">${words.swatches.waits}</p>` : nothing}
       <button class="off" @click=${act.addCloth}>${words.swatches.add}</button>`,
+    ),
     units,
   );
 }

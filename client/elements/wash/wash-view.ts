@@ -14,13 +14,13 @@ import { swatchesView } from './wash-view-swatches.ts';
 /** The whole element from its state: what was measured on one side, what comes of it on the other. */
 export function washView(context: WashContext, hasFoot: boolean): TemplateResult {
   const { state, text, words, act } = context;
-  const { answer, faults, isBusy, isSheet, isUnreachable } = state;
+  const { answer, faults, isBusy, isSheet, trouble } = state;
   return html`<div class="table ${isBusy ? 'busy' : ''} ${isSheet ? 'sheet-only' : ''}">
       <div class="wide off" role="alert">${noticesView(context)}</div>
       <div class="part">${swatchesView(context)}${quiltView(context)}</div>
       <div class="part">
         <div class="off" role="alert">
-          ${answer === undefined || (faults.length === 0 && !isUnreachable) ? nothing : noticeView(words.stale)}
+          ${answer === undefined || (faults.length === 0 && trouble === undefined) ? nothing : noticeView(words.stale)}
         </div>
         ${
           answer === undefined
@@ -56,8 +56,8 @@ function noticesView(context: WashContext): readonly unknown[] {
   return [
     notice(hostFaults.length > 0, [text.host, listView(context, hostFaults)]),
     notice(others.length > 0, listView(context, others)),
-    notice(state.isUnreachable, [
-      text.unreachable,
+    notice(state.trouble !== undefined, [
+      state.trouble && context.light.trouble[state.trouble],
       html`<button @click=${act.retry}>${text.retry}</button>`,
     ]),
     notice(state.from === 'device' && answer !== undefined, text.device),

@@ -256,6 +256,8 @@ describe('AskingElement', () => {
     history.back();
     await expect.poll(() => location.search).toBe('?rope.length=10&rope.width=2');
     await expect.poll(() => readToy(toy).draft['rope.length']).toBe('10');
+    // What was gone back from would else lie before the tests that come.
+    history.pushState(null, '', home);
   });
 
   test('it touches neither address nor storage unless it was asked to, and never when embedded', async () => {

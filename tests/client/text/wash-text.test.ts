@@ -1,9 +1,12 @@
 import { expect, test } from 'vitest';
-import { chooseWashText } from '../../../client/text/wash-text.ts';
+import { loadText } from '../../../client/text/languages.ts';
+import { washText } from '../../../client/text/wash-text.ts';
 
-test('chooseWashText gives both tables of words in English', () => {
-  for (const languages of [['en-GB'], ['xx', 'en'], []]) {
-    const { text, words } = chooseWashText(languages);
-    expect([text.language, words.language]).toEqual(['en', 'en']);
-  }
-});
+test.each(['en', 'es', 'de', 'fr'] as const)(
+  'washText has all its words in %s',
+  async (language) => {
+    const parts = await loadText(washText, language);
+    expect(Object.keys(parts)).toEqual(['text', 'cautions', 'light', 'words']);
+    for (const part of Object.values(parts)) expect(part.language).toBe(language);
+  },
+);

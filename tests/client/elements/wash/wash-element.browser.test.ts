@@ -45,7 +45,7 @@ describe('WashElement', () => {
   });
 
   test('it takes what its host gives and asks the service that its host names', async () => {
-    const root = await open({ wash: ONE, api: 'https://other.example' });
+    const root = await open({ preset: ONE, api: 'https://other.example' });
     expect(asked[0]).toMatch(/^https:\/\/other\.example\/v1\/wash-shrinkage\?/);
     expect(readText(root, '.figures')).toContain('Sewn');
     expect(location.href).toBe(home);
@@ -56,7 +56,7 @@ describe('WashElement', () => {
     const details: WashDetail[] = [];
     const listen = (event: Event) => details.push((event as CustomEvent<WashDetail>).detail);
     document.addEventListener('ragbloom-wash', listen);
-    await open({ wash: ONE });
+    await open({ preset: ONE });
     document.removeEventListener('ragbloom-wash', listen);
     expect(details.map(({ from, answer: { swatches } }) => [from, swatches.length])).toEqual([
       ['service', 1],
@@ -64,7 +64,7 @@ describe('WashElement', () => {
   });
 
   test('it puts what was typed into the address once typing rests, one step for one field', async () => {
-    const root = await open({ wash: ONE, address: true });
+    const root = await open({ preset: ONE, address: true });
     const before = history.length;
     type(root, '#sewn-width', '4');
     type(root, '#sewn-width', '44');
@@ -74,18 +74,41 @@ describe('WashElement', () => {
   });
 
   test('it keeps half a row on the device, and begins with it', async () => {
-    const root = await open({ wash: ONE, remember: true });
+    const root = await open({ preset: ONE, remember: true });
     type(root, '#c0-1-width-before', '12 3/8');
     const again = await open({ remember: true });
     expect(find<HTMLInputElement>(again, '#c0-0-width-before').value).toBe('12 3/8');
   });
 
   test('it leaves out what an address asks for in vain, and says so', async () => {
-    const root = await open({ wash: `${ONE}&grain=round` });
+    const root = await open({ preset: `${ONE}&grain=round` });
     expect(readText(root, '[role=alert]')).toContain(
       'Some of what was asked for could not be read',
     );
     expect(readText(root, '.figures')).toContain('Sewn');
+  });
+
+  test('it leaves to the host what the host has set, in another unit too', async () => {
+    const preset = 'wanted.width=40&wanted.height=50&layers.0.role=top&layers.1.role=backing';
+    const root = await open({ preset, locked: 'wanted layers' });
+    await expect.poll(() => root.querySelector('#wanted-width')).not.toBeNull();
+    expect(find(root, '#wanted-width').matches(':disabled')).toBe(true);
+    expect(find(root, 'select#top').matches(':disabled')).toBe(true);
+    expect(find(root, '#c0-0-length-before').matches(':disabled')).toBe(false);
+    [...root.querySelectorAll<HTMLElement>('.chip')]
+      .find(({ textContent }) => textContent?.trim() === 'cm')
+      ?.click();
+    await expect.poll(() => find<HTMLInputElement>(root, '#wanted-width').value).toBe('101.6');
+    expect(asked.at(-1)).toContain('wanted.width=101.6');
+  });
+
+  test('it is a field of the form around it', async () => {
+    const form = document.createElement('form');
+    const element = Object.assign(new WashElement(), { preset: ONE, name: 'wash' });
+    form.append(element);
+    document.body.replaceChildren(form);
+    await expect.poll(() => new FormData(form).get('wash')).toContain('sewn.width=42');
+    expect(form.checkValidity()).toBe(true);
   });
 
   test('it adds cloths, takes them away and clears the table', async () => {
@@ -118,13 +141,13 @@ describe('WashElement', () => {
       'fetch',
       vi.fn(async () => Promise.reject(new TypeError('no'))),
     );
-    expect(readText(await open({ wash: ONE }), '[role=alert]')).toContain('your device');
+    expect(readText(await open({ preset: ONE }), '[role=alert]')).toContain('your device');
     WashElement.source = {
       ...WashElement.source,
       loadCore: () => Promise.reject(new Error('none')),
     };
-    const element = Object.assign(new WashElement(), { wash: ONE });
+    const element = Object.assign(new WashElement(), { preset: ONE });
     document.body.replaceChildren(element);
-    await expect.poll(() => element.shadowRoot?.textContent).toContain('cannot be reached');
+    await expect.poll(() => element.shadowRoot?.textContent).toContain('no connection');
   });
 });

@@ -32,7 +32,7 @@ describe('washView', () => {
   });
 
   test('washView can be tried again where nobody is to be reached', () => {
-    const context = showWash('', { isUnreachable: true });
+    const context = showWash('', { trouble: 'silent' });
     find(renderFresh(washView(context, false)), '[role=alert] button').click();
     expect(context.act.retry).toHaveBeenCalledOnce();
   });

@@ -89,17 +89,16 @@ describe('WashElement', () => {
   });
 
   test('it leaves to the host what the host has set, in another unit too', async () => {
-    const preset = 'wanted.width=40&wanted.height=50&layers.0.role=top&layers.1.role=backing';
-    const root = await open({ preset, locked: 'wanted layers' });
-    await expect.poll(() => root.querySelector('#wanted-width')).not.toBeNull();
-    expect(find(root, '#wanted-width').matches(':disabled')).toBe(true);
+    const root = await open({ preset: ONE, locked: 'sewn layers' });
+    await expect.poll(() => root.querySelector('#sewn-width')).not.toBeNull();
+    expect(find(root, '#sewn-width').matches(':disabled')).toBe(true);
     expect(find(root, 'select#top').matches(':disabled')).toBe(true);
     expect(find(root, '#c0-0-length-before').matches(':disabled')).toBe(false);
     [...root.querySelectorAll<HTMLElement>('.chip')]
       .find(({ textContent }) => textContent?.trim() === 'cm')
       ?.click();
-    await expect.poll(() => find<HTMLInputElement>(root, '#wanted-width').value).toBe('101.6');
-    expect(asked.at(-1)).toContain('wanted.width=101.6');
+    await expect.poll(() => find<HTMLInputElement>(root, '#sewn-width').value).toBe('106.68');
+    expect(asked.at(-1)).toContain('sewn.width=106.68');
   });
 
   test('it is a field of the form around it', async () => {

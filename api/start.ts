@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { Log, LogLevel, Miniflare } from 'miniflare';
 import { parse } from 'smol-toml';
 import { readPort } from './read-port.ts';
+import { serveHosts } from './serve-hosts.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 
@@ -109,9 +110,22 @@ async function main(): Promise<void> {
   }
   const server = await startServer({ build: join(root, '.build'), port, limited: true });
   console.log(`Ragbloom is ready at ${server.origin}`);
+  const hosts = await startHosts(server.origin);
+  const stop = () => Promise.all([server.stop(), hosts?.stop()]);
   for (const signal of ['SIGINT', 'SIGTERM'] as const) {
-    process.once(signal, () => void server.stop().then(() => process.exit(0)));
+    process.once(signal, () => void stop().then(() => process.exit(0)));
   }
+}
+
+/** The pages of an invented shop and blog that embed this service, on a port of their own: `HOSTS=0` leaves them out. */
+async function startHosts(home: string) {
+  if (process.env['HOSTS'] === '0') return undefined;
+  const next = Number(new URL(home).port) + 1;
+  const hosts = await serveHosts(home, (await isFree(next)) ? next : 0);
+  console.log(
+    `An invented shop and an invented blog embed it at ${hosts.origin}/shop and /tutorial`,
+  );
+  return hosts;
 }
 
 if (import.meta.main) {

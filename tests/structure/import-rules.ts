@@ -44,7 +44,11 @@ export const RULES: readonly Rule[] = [
   },
   { room: 'api/app.ts', may: ['api/endpoints/', 'api/pages/', 'api/http/', CORE, ...HONO] },
   { room: 'api/worker.ts', may: ['api/app.ts'] },
-  { room: 'api/start.ts', may: ['api/read-port.ts', 'node:', 'miniflare', 'smol-toml'] },
+  {
+    room: 'api/start.ts',
+    may: ['api/read-port.ts', 'api/serve-hosts.ts', 'node:', 'miniflare', 'smol-toml'],
+  },
+  { room: 'api/serve-hosts.ts', may: ['node:'] },
   {
     room: 'api/node.ts',
     may: ['api/app.ts', 'api/load-files.ts', 'api/read-port.ts', 'node:', '@hono/node-server'],
@@ -87,6 +91,8 @@ export const RULES: readonly Rule[] = [
   { room: 'client/embed-wash.ts', may: ['client/elements/', COMPUTED] },
   { room: 'client/embed-stash.ts', may: ['client/elements/', COMPUTED] },
   { room: 'client/embed-kits.ts', may: ['client/elements/', COMPUTED] },
+  { room: 'client/frame/', may: ['client/frame/'] },
+  { room: 'client/maker/', may: ['client/maker/', 'client/data/', CORE, ...LIT] },
   { room: 'client/offline/bundle-offline.ts', may: ['node:', 'esbuild'] },
   { room: 'client/offline/', may: ['client/offline/', 'client/data/', 'client/text/'] },
   { room: 'client/api/build-package.ts', may: ['node:', 'esbuild'] },

@@ -1,15 +1,32 @@
 import { describe, expect, test } from 'vitest';
-import { type Contract, readPractice, readPromise } from './element-contract.ts';
+import { BASE_FILES, type Contract, readPractice, readPromise } from './element-contract.ts';
+import { resolve } from './import-rules.ts';
+import { parseModule } from './parse-module.ts';
 import { listFiles, readText } from './source-tree.ts';
 
 const elements = listFiles('client/elements/*/*-element.ts');
 
-/** The element's own folder and what all elements are made of. */
+/** The element's own folder, and what of the fields, drawings and looks is reached from there. */
 function readTemplates(element: string): string {
   const folder = element.slice(0, element.lastIndexOf('/'));
-  const files = listFiles(`${folder}/*.ts`, 'client/{fields,drawing,look}/*.ts');
-  return files.map(readText).join('\n');
+  const found = new Set(listFiles(`${folder}/*.ts`));
+  for (const file of found) {
+    for (const { specifier, isType } of parseModule(readText(file)).imports) {
+      const target = resolve(file, specifier);
+      if (!isType && /^client\/(fields|drawing|look)\//.test(target)) found.add(target);
+    }
+  }
+  return [...found].map(readText).join('\n');
 }
+
+const base = BASE_FILES.map(readText).join('\n');
+
+test('the base tells the attributes that it has, and no others', () => {
+  const [hosted = ''] = BASE_FILES.map(readText);
+  const { attributes } = readPromise(hosted);
+  expect(attributes.length).toBeGreaterThan(10);
+  expect(attributes).toEqual(readPractice(hosted, '').attributes);
+});
 
 const KINDS: readonly (keyof Contract)[] = ['attributes', 'events', 'slots', 'parts', 'tokens'];
 
@@ -22,17 +39,26 @@ describe.each(elements)('%s', (element) => {
   const promise = readPromise(source);
   const practice = readPractice(source, readTemplates(element));
 
+  const isOnBase = /extends (Asking|Light|Hosted)Element/.test(source);
+  const sender = /extends (Asking|Light)Element/.test(source) ? base : source;
+
   test.each(KINDS)('its docblock names the %s that the code has, and no others', (kind) => {
-    expect(promise[kind].length).toBeGreaterThan(0);
+    if (kind !== 'attributes' || !isOnBase) expect(promise[kind].length).toBeGreaterThan(0);
     expect(promise[kind]).toEqual(practice[kind]);
   });
 
-  test('every event that it promises crosses the shadow and says so', () => {
+  test('it says where its attributes are told, and that its event crosses the shadow', () => {
+    if (isOnBase) expect(source).toMatch(/Attributes and properties.*those of every element/);
+    expect(sender).toMatch(/bubbles: true,\s*composed: true/);
     for (const event of promise.events) {
-      const sent = source.slice(source.indexOf(`new CustomEvent('${event}'`)).split(')')[0];
-      expect(sent).toMatch(/bubbles: true.*composed: true/s);
       expect(source).toContain(`- \`${event}\` (bubbles, composed)`);
     }
+  });
+
+  test('an element for the pages of others has at least 6 parts and 12 custom properties', () => {
+    const isLight = /extends LightElement/.test(source);
+    expect(promise.parts.length).toBeGreaterThanOrEqual(isLight ? 6 : 1);
+    expect(promise.tokens.length).toBeGreaterThanOrEqual(isLight ? 12 : 1);
   });
 
   test('every custom property that it promises has a value from the start, or something in its place', () => {

@@ -9,6 +9,17 @@ export type Contract = {
   readonly tokens: readonly string[];
 };
 
+/** What every element that stands on the base has, which says so itself: it is told there, and not again. */
+const BASE = /extends (?:Asking|Light)Element\b/;
+/** A list that says so has nothing in it. */
+const NONE = 'none';
+
+/** Where the base says and has it. */
+export const BASE_FILES = [
+  'client/host/hosted-element.ts',
+  'client/host/asking-element.ts',
+] as const;
+
 const HEADS = {
   attributes: /^Attributes\b.*$/m,
   events: /^Events\b.*$/m,
@@ -19,7 +30,8 @@ const HEADS = {
 
 /** Reads the contract that the docblock of an element's class states. */
 export function readPromise(source: string): Contract {
-  const block = /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\nexport class /.exec(source)?.[1] ?? '';
+  const block =
+    /\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\nexport (?:abstract )?class /.exec(source)?.[1] ?? '';
   const text = block.replaceAll(/^ \* ?/gm, '');
   const section = (head: RegExp) => {
     const found = head.exec(text);
@@ -28,7 +40,8 @@ export function readPromise(source: string): Contract {
     const ends = Object.values(HEADS).map((other) => rest.search(other));
     return rest.slice(0, Math.min(...ends.filter((end) => end >= 0), rest.length));
   };
-  const listed = (head: RegExp) => pick(section(head), /^- `?([\w-]+)`?/gm);
+  const listed = (head: RegExp) =>
+    pick(section(head), /^- `?([\w-]+)`?/gm).filter((name) => name !== NONE);
   const named = (head: RegExp) => pick(section(head), /`([\w-]+)`/g);
   return {
     attributes: listed(HEADS.attributes),
@@ -40,7 +53,8 @@ export function readPromise(source: string): Contract {
 }
 
 /**
- * Reads what the code of an element holds. `lang` is every element's own; the default slot is there
+ * Reads what the code of an element holds; of one that stands on the base only what it adds, and the event that its
+ * errand is named after. `lang` is every element's own; the default slot is there
  * where no template takes it, so that what stands in it gives way to the element. A part is named in a
  * template, or handed to `sheetView`.
  */
@@ -49,7 +63,9 @@ export function readPractice(element: string, templates: string): Contract {
   const attributes = listProperties(element);
   return {
     attributes: sort(/closest\('\[lang\]'\)/.test(element) ? [...attributes, 'lang'] : attributes),
-    events: pick(element, /new CustomEvent\(\s*'([\w-]+)'/g),
+    events: BASE.test(element)
+      ? pick(templates, /: Errand<[^=]*= \{\s*name: '([\w-]+)'/g)
+      : pick(element, /new CustomEvent\(\s*'([\w-]+)'/g),
     slots: sort([
       ...pick(templates, /<slot name="([\w-]+)"/g),
       ...(isDefaultHidden ? ['default'] : []),
@@ -70,7 +86,19 @@ function listProperties(element: string): readonly string[] {
   );
   const value = found?.['value'] as Node | undefined;
   const rows = (value?.['properties'] ?? []) as readonly Node[];
-  return rows.filter((row) => !isState(row['value'] as Node)).map((row) => nameOf(row['key']));
+  return rows
+    .filter((row) => row.type !== 'SpreadElement')
+    .flatMap((row) => nameProperty(nameOf(row['key']), row['value'] as Node));
+}
+
+/** The name of a property to the page: that of its attribute where it has another; none where it is inner state. */
+function nameProperty(key: string, options: Node): readonly string[] {
+  const rows = (options['properties'] ?? []) as readonly Node[];
+  const attribute = rows.find((row) => nameOf(row['key']) === 'attribute')?.['value'] as
+    | Node
+    | undefined;
+  const name = typeof attribute?.['value'] === 'string' ? attribute['value'] : key;
+  return isState(options) ? [] : [name];
 }
 
 function isState(options: Node): boolean {

@@ -39,8 +39,8 @@ export interface PlanDetail {
  *
  * Parts: `wish`, `blocks`, `cloth`, `drawing`, `figures`, `options`, `shopping`, `facts`, `work`, `cautions`, `grounds`.
  *
- * Custom properties: `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`, `--ragbloom-edge`,
- * `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type), `--ragbloom-gutter`.
+ * Custom properties: `--ragbloom-ground`, `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`,
+ * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type), `--ragbloom-gutter`.
  */
 export class PlanElement extends AskingElement<Draft, ShownPlan, Text, OnDevice> {
   static override styles = planStyles;

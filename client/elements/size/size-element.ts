@@ -43,7 +43,7 @@ type Core = Pick<OnDevice, 'computePlan'>;
  * Parts: `ask`, `size`, `notices`, `cautions`, `result`, `drawing`, `figures`, `cloth`, `cost`, `link`.
  *
  * Custom properties: `--ragbloom-ground`, `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`,
- * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type),
+ * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-display` (type),
  * `--ragbloom-figure` (size of the figures), `--ragbloom-gap`, `--ragbloom-border`, `--ragbloom-radius`,
  * `--ragbloom-drawing` (width of the drawing).
  */

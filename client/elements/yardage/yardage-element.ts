@@ -42,7 +42,7 @@ type Words = YardageContext['words'];
  * Parts: `ask`, `cloth`, `pieces`, `notices`, `result`, `figures`, `enough`, `cost`, `strips`, `link`, `cautions`.
  *
  * Custom properties: `--ragbloom-ground`, `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`,
- * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type),
+ * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type),
  * `--ragbloom-figure` (size of the figures), `--ragbloom-gap`, `--ragbloom-border`, `--ragbloom-radius`,
  * `--ragbloom-drawing` (width of the drawings).
  */

@@ -24,7 +24,7 @@ export const fr: CompareWords = {
     cloth: 'Tissu en tout',
     cost: 'Prix du tissu',
     thread: 'Fil, au plus environ',
-    snips: 'Coups de ciseaux',
+    snips: 'Crans',
     minutes: 'Travail',
     weight: 'Poids, sec',
   },
@@ -33,5 +33,5 @@ export const fr: CompareWords = {
   same: 'pareil',
   drawing: (name, size) => `${name} à l’échelle, ${size} après lavage.`,
   scale: 'Les deux sont dessinés à la même échelle.',
-  ready: (one, other) => `Comparés : ${one} et ${other}.`,
+  ready: (one, other) => `Comparés\u00a0: ${one} et ${other}.`,
 };

@@ -78,7 +78,7 @@ a.go{display:inline-grid;place-items:center;min-height:44px;padding:.3em 1em;bor
 }
 @media(forced-colors:active){a.go{color:LinkText;border:1px solid}.options [aria-pressed=true]{outline:3px solid Highlight}}
 @media print{
-.ask,.others,.off,.foot,button,a.go,details,fieldset{display:none!important}
+.ask,.others,.off,.foot,button,a.go,details,fieldset:not(.whole){display:none!important}
 .table,.sheets,.part,.card,.stack{display:block}
 .card{filter:none;background:none;padding:0;margin:0 0 1em}
 .card::after{display:none}

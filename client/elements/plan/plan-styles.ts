@@ -49,7 +49,7 @@ td b{font-size:1.2em}
 .foot{display:none}
 }
 @media print{
-.ask,.make,.options,.off,.foot,button,details,fieldset{display:none!important}
+.ask,.make,.options,.off,.foot,button,details,fieldset:not(.whole){display:none!important}
 .table,.sheets,.part,.card{display:block}
 .card{filter:none;background:none;padding:0;margin:0 0 1em}
 .card::after{display:none}

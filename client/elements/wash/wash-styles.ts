@@ -91,7 +91,7 @@ tbody tr,.lines>li{border-top:1px solid var(--ragbloom-line)}
 .card::after{display:none}
 .part>*,.card>*{margin-bottom:.8em}
 .picture{max-height:9cm}
-fieldset{display:none}
+fieldset:not(.whole){display:none}
 .cloth{display:block;break-inside:avoid}
 .cloth-head{grid-template-columns:1fr 1fr 8em}
 .grid-row.fields:last-of-type{display:none}

@@ -1,6 +1,5 @@
-import type { CautionCode, PlanAnswer } from '#core/contract.ts';
+import type { CautionCode, FabricName, PlanAnswer } from '#core/contract.ts';
 import { type Check, hasShape, isListOf, isNumber, isOneOf, isText } from './has-shape.ts';
-import { FABRIC_NAMES } from './names.ts';
 
 const isPair = hasShape({ width: isNumber, height: isNumber });
 const isYards = isOneOf('yd', 'm');
@@ -9,8 +8,9 @@ const isBought = hasShape(
   { amount: isNumber, count: isNumber },
 );
 
-/** A later engine may know cautions that this page does not: they are told in its own words. */
+/** A later engine may know cautions and cloth that this page does not: they are told by their own words. */
 const isCode = isText as Check<CautionCode>;
+const isFabric = isText as Check<FabricName>;
 
 /** Whether all is there that the size reads of an answer of `/v1/plan`; what a later engine adds passes unread. */
 export const isSizeAnswer = hasShape({
@@ -25,7 +25,7 @@ export const isSizeAnswer = hasShape({
     hasShape(
       {
         role: isOneOf('top', 'middle', 'backing'),
-        fabric: isOneOf(...FABRIC_NAMES),
+        fabric: isFabric,
         pieces: isNumber,
         buy: hasShape({ amount: isNumber, unit: isYards }),
       },

@@ -9,17 +9,17 @@ export const BASE_STYLES = `
 display:block;container-type:inline-size;color:var(--ragbloom-ink);font:inherit;line-height:1.45;}
 :host([hidden]){display:none}
 *,::before,::after{box-sizing:border-box;margin:0;padding:0;min-width:0}
-ul,ol,summary{list-style:none}
+ul{list-style:none}
 fieldset{border:0}
 .whole{display:contents}
 h2{font-family:var(--ragbloom-display,inherit);font-size:1.3em;font-weight:600;line-height:1.2}
-small,label,legend,dt,thead,.soft{color:var(--ragbloom-soft);font-size:.9em;font-weight:400}
-b,output,td,input{font-variant-numeric:tabular-nums}
+small,label,legend,dt,.soft{color:var(--ragbloom-soft);font-size:.9em;font-weight:400}
+b,input{font-variant-numeric:tabular-nums}
 .hidden{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 .chips{display:flex;flex-wrap:wrap;align-items:center;gap:.5em}
 .field{display:grid;gap:.25em;align-content:start}
 .fields{display:grid;align-items:start;grid-template-columns:repeat(auto-fit,minmax(8em,1fr));gap:.8em}
-input,select,button,.chip{font:inherit;color:inherit;min-height:44px;border:1px solid var(--ragbloom-edge);border-radius:3px;background:var(--ragbloom-sheet);scroll-margin:5em}
+input,select,button,.chip{font:inherit;color:inherit;min-height:44px;border:1px solid var(--ragbloom-edge);border-radius:3px;background:var(--ragbloom-sheet)}
 [type=text],select{width:100%;padding:0 .6em}
 ::placeholder{color:var(--ragbloom-soft);opacity:1}
 [aria-invalid]{border:2px solid var(--ragbloom-madder)}

@@ -2,6 +2,10 @@ import { BASE_STYLES } from './base-styles.ts';
 
 /** What every larger element wears beside that: cards with a snipped edge, folds, boxes to tick. */
 export const SHARED_STYLES = `${BASE_STYLES}
+ol,summary{list-style:none}
+thead{color:var(--ragbloom-soft);font-size:.9em;font-weight:400}
+output,td{font-variant-numeric:tabular-nums}
+input,select,button,.chip{scroll-margin:5em}
 .card,.stack{display:grid;gap:.9em;align-content:start}
 .card{position:relative;background:var(--ragbloom-sheet);padding:1.1em 1.15em;margin-bottom:10px;filter:drop-shadow(0 1px 1px light-dark(#1b223322,var(--ragbloom-edge)))}
 .card::after{content:"";position:absolute;inset:100% 0 auto;height:9px;background:

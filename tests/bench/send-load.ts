@@ -4,7 +4,8 @@ import { connect, type Socket } from 'node:net';
 export interface Load {
   readonly port: number;
   readonly method?: string;
-  readonly path: string;
+  /** One for all, or another for each request, by its number. */
+  readonly path: string | ((at: number) => string);
   readonly headers?: Readonly<Record<string, string>>;
   readonly body?: string;
   readonly count: number;
@@ -24,7 +25,10 @@ export interface LoadResult {
  * server.
  */
 export async function sendLoad(load: Load): Promise<LoadResult> {
-  const message = writeRequest(load);
+  const { path } = load;
+  const message = typeof path === 'string' ? writeRequest(load, path) : undefined;
+  const write = (at: number) =>
+    message ?? writeRequest(load, typeof path === 'string' ? path : path(at));
   const times: number[] = [];
   const statuses: Record<string, number> = {};
   let left = load.count;
@@ -36,8 +40,9 @@ export async function sendLoad(load: Load): Promise<LoadResult> {
       const read = readAnswers(socket);
       while (left > 0) {
         left -= 1;
+        const next = write(left);
         const sent = performance.now();
-        socket.write(message);
+        socket.write(next);
         const { value } = await read.next();
         if (value === undefined) throw new Error('The server closed the connection.');
         times.push(performance.now() - sent);
@@ -52,7 +57,7 @@ export async function sendLoad(load: Load): Promise<LoadResult> {
   return { perSecond: times.length / seconds, p99, statuses };
 }
 
-function writeRequest({ method = 'GET', path, headers = {}, body = '' }: Load): string {
+function writeRequest({ method = 'GET', headers = {}, body = '' }: Load, path: string): string {
   const own = body === '' ? headers : { ...headers, 'Content-Length': Buffer.byteLength(body) };
   const lines = Object.entries(own).map(([name, value]) => `${name}: ${value}\r\n`);
   return `${method} ${path} HTTP/1.1\r\nHost: localhost\r\n${lines.join('')}\r\n${body}`;

@@ -1,6 +1,7 @@
 import type { CoverPlan } from '../cloth/offers/cheapest-roll.ts';
 import { coverPieces } from '../cloth/offers/cover-pieces.ts';
 import { fitPieces } from '../cloth/strips/fit-pieces.ts';
+import type { Budget } from '../cloth/strips/strip-plan.ts';
 import { type CutStrip, heightOf } from '../cloth/strips/trim-plan.ts';
 import type { RollAnswer, StripGroup, Unit } from '../contract.ts';
 import { fromMillimetres, roundTo } from '../length.ts';
@@ -15,10 +16,11 @@ import { writeCost } from './write-cost.ts';
  * 1 − area of the pieces / area bought, as it is after a prewash.
  *
  * @param fabric every piece fits its roll or a flat piece
+ * @param allowance steps that are left for this fabric and those after it; written over
  */
-export function answerFabric(fabric: FabricInput, unit: Unit): RollAnswer {
+export function answerFabric(fabric: FabricInput, unit: Unit, allowance: Budget): RollAnswer {
   const order = readFabric(fabric, unit);
-  const plan = coverPieces(order);
+  const plan = coverPieces(order, allowance);
   const bought = listBought(plan, order, { offers: listOffers(fabric), unit });
   const inUnit = (value: number) => fromMillimetres(value, unit);
   const write = (strips: readonly CutStrip[], width: number): readonly StripGroup[] =>
@@ -47,7 +49,7 @@ export function answerFabric(fabric: FabricInput, unit: Unit): RollAnswer {
     bound: inUnit(asBought(order, plan.rollBound)),
     optimal: fabric.offers === undefined ? plan.rollBound >= heightOf(strips) - 2e-3 : plan.optimal,
     ...(fabric.offers && { cost: writeCost(plan, order, { bought, unit }) }),
-    ...answerEnough(fabric, order, { plan, length }),
+    ...answerEnough(fabric, order, { plan, length, allowance }),
   };
 }
 
@@ -81,7 +83,11 @@ function writeStrip(
 function answerEnough(
   fabric: FabricInput,
   order: FabricOrder,
-  { plan, length }: { readonly plan: CoverPlan; readonly length: number },
+  {
+    plan,
+    length,
+    allowance,
+  }: { readonly plan: CoverPlan; readonly length: number; readonly allowance: Budget },
 ): Pick<RollAnswer, 'enough' | 'fits'> {
   const name = (counts: readonly number[]) =>
     fabric.pieces.map(({ id }, kind) => ({ id, count: counts[kind] ?? 0 }));
@@ -89,11 +95,11 @@ function answerEnough(
   const isShort = order.lengthLeft !== undefined && order.lengthLeft < length - 1e-6;
   if (isWhole && !isShort) return order.lengthLeft === undefined ? {} : { enough: true };
   if (!isShort) return { enough: false, fits: name(plan.placed) };
-  return { enough: false, fits: name(fitLeft(order, plan)) };
+  return { enough: false, fits: name(fitLeft(order, plan, allowance)) };
 }
 
 /** Pieces on sheets, and those of the rest that what is left on the bolt gives. */
-function fitLeft(order: FabricOrder, plan: CoverPlan): readonly number[] {
+function fitLeft(order: FabricOrder, plan: CoverPlan, allowance: Budget): readonly number[] {
   const onRoll = order.kinds.map((kind, at) => {
     const count = (plan.roll?.strips ?? []).reduce(
       (sum, { times, pieces }) =>
@@ -103,6 +109,6 @@ function fitLeft(order: FabricOrder, plan: CoverPlan): readonly number[] {
     return { ...kind, count };
   });
   const room = (order.lengthLeft ?? 0) * (1 - order.roll.prewash.length) - order.squaring;
-  const given = fitPieces(onRoll, { usable: order.usable, room });
+  const given = fitPieces(onRoll, { usable: order.usable, room }, allowance);
   return plan.placed.map((placed, at) => placed - (onRoll[at]?.count ?? 0) + (given[at] ?? 0));
 }

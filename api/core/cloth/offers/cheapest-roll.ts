@@ -1,5 +1,6 @@
 import { cutLeast } from '../strips/cut-least.ts';
 import { listLevels } from '../strips/list-levels.ts';
+import type { Budget } from '../strips/strip-plan.ts';
 import type { PurchasePlan } from './lay-out.ts';
 import type { CoverOrder, RollOffer } from './offer.ts';
 
@@ -15,13 +16,18 @@ export interface CoverPlan extends PurchasePlan {
 
 /**
  * The cheapest purchase off one roll and nothing else; nothing where that does not give all.
+ *
+ * @param allowance steps left for this and whatever comes after it; written over
  */
-export function cheapestRoll({ kinds, usable, rolls, sheets }: CoverOrder): CoverPlan | undefined {
+export function cheapestRoll(
+  { kinds, usable, rolls, sheets }: CoverOrder,
+  allowance: Budget,
+): CoverPlan | undefined {
   const levels = listLevels(kinds, usable);
   const fits = (_: unknown, kind: number) =>
     levels.some(({ widths }) => Number.isFinite(widths[kind]));
   if (rolls.length === 0 || !kinds.every(fits)) return undefined;
-  const cut = cutLeast(kinds, usable);
+  const cut = cutLeast(kinds, usable, allowance);
   const prices = rolls.map((roll) => countSteps(roll, cut.length) * roll.cost);
   const cost = Math.min(...prices);
   const at = prices.indexOf(cost);
@@ -44,6 +50,6 @@ export function cheapestRoll({ kinds, usable, rolls, sheets }: CoverOrder): Cove
  *
  * @param length mm, after a prewash
  */
-function countSteps({ squaring, room, least }: RollOffer, length: number): number {
+export function countSteps({ squaring, room, least }: RollOffer, length: number): number {
   return Math.max(least, Math.ceil((length + squaring) / room - 1e-7));
 }

@@ -1,6 +1,6 @@
 import { cutLeast } from '../strips/cut-least.ts';
 import type { PieceKind } from '../strips/list-levels.ts';
-import type { StripList } from '../strips/strip-plan.ts';
+import type { Budget, StripList } from '../strips/strip-plan.ts';
 import { type CutStrip, heightOf, trimPlan } from '../strips/trim-plan.ts';
 import type { Cover } from './cover-programme.ts';
 import type { Filling } from './keep-largest.ts';
@@ -34,11 +34,13 @@ export interface SheetCut {
  * first, the rest on the shortest length of roll that is found for them.
  *
  * @param solution a cover, the whole numbers found for it, and which roll it is off (−1 for none)
+ * @param allowance steps left for this and whatever comes after it; written over
  */
 export function layOut(
   order: CoverOrder,
   fillings: readonly SheetFillings[],
   solution: { readonly cover: Cover; readonly found: CoverFound; readonly at: number },
+  allowance: Budget,
 ): PurchasePlan {
   const { cover, found, at } = solution;
   const { programme, times } = found;
@@ -62,7 +64,11 @@ export function layOut(
     }
   }
   const packs = order.sheets.map((_, own) => times[first + own] ?? 0);
-  const roll = cover.roll && { at, steps: times[0] ?? 0, strips: rollStrips(cover, found, wanted) };
+  const roll = cover.roll && {
+    at,
+    steps: times[0] ?? 0,
+    strips: rollStrips(solution, wanted, allowance),
+  };
   const onRoll = countOn(order.kinds, roll?.strips ?? []);
   const placed = order.kinds.map(
     (kind, place) => kind.count - (wanted[place]?.count ?? 0) + (onRoll[place] ?? 0),
@@ -84,10 +90,12 @@ function countAlike({ counts }: Filling, wanted: readonly PieceKind[]): number {
 
 /** The shorter of the strips that the programme chose and the least for the pieces left. */
 function rollStrips(
-  { roll, leftOut }: Cover,
-  { programme, times }: CoverFound,
+  { cover, found }: { readonly cover: Cover; readonly found: CoverFound },
   wanted: readonly PieceKind[],
+  allowance: Budget,
 ): readonly CutStrip[] {
+  const { roll, leftOut } = cover;
+  const { programme, times } = found;
   if (roll === undefined) return [];
   const last = programme.columns.length - (leftOut?.length ?? 0);
   const start = last - programme.patterns.length;
@@ -98,7 +106,7 @@ function rollStrips(
   const strips = trimPlan(wanted, roll.problem.levels, chosen);
   const held = countOn(wanted, strips);
   if (wanted.some((kind, place) => kind.count > (held[place] ?? 0))) return strips;
-  const least = cutLeast(wanted, roll.problem.usable);
+  const least = cutLeast(wanted, roll.problem.usable, allowance);
   return least.length < heightOf(strips) - 1e-6 ? least.strips : strips;
 }
 

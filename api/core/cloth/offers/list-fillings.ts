@@ -1,7 +1,8 @@
 import { fillAlone } from '../strips/best-alone.ts';
 import { type Level, listLevels, type PieceKind, ROOM_SLACK } from '../strips/list-levels.ts';
 import { listPatterns } from '../strips/list-patterns.ts';
-import type { Pattern, StripProblem } from '../strips/strip-plan.ts';
+import { spendSteps } from '../strips/spend-steps.ts';
+import type { Budget, Pattern, StripProblem } from '../strips/strip-plan.ts';
 import { type Filling, keepLargest } from './keep-largest.ts';
 
 /** What a sheet can be cut into. */
@@ -11,6 +12,9 @@ export interface SheetFillings {
   /** False where there were too many to list: then some are missing. */
   readonly isComplete: boolean;
 }
+
+/** Steps for one sheet, where nobody says less. */
+const USUAL_STEPS = 200_000;
 
 const LIMITS = {
   patterns: 600,
@@ -24,24 +28,39 @@ const LIMITS = {
  * another.
  *
  * @param kinds pieces wanted; those too large for the sheet are left out of it
+ * @param most fillings that may be listed
+ * @param allowance steps left for this and whatever comes after it; written over
  */
 export function listFillings(
   kinds: readonly PieceKind[],
   sheet: { readonly width: number; readonly length: number },
+  {
+    most = LIMITS.fillings,
+    allowance = { steps: USUAL_STEPS },
+  }: { readonly most?: number; readonly allowance?: Budget } = {},
 ): SheetFillings {
   const levels = listLevels(kinds, sheet.width).filter(
     ({ height }) => height <= sheet.length + ROOM_SLACK,
   );
   const demand = kinds.map((kind) => kind.count);
   const problem = { usable: sheet.width, levels, demand };
-  const patterns = listPatterns(problem, {
-    prices: demand.map(() => 0),
-    excess: Number.POSITIVE_INFINITY,
-    most: LIMITS.patterns,
-    budget: { steps: LIMITS.patternSteps },
-  });
+  const patterns = spendSteps(allowance, LIMITS.patternSteps, (budget) =>
+    listPatterns(problem, {
+      prices: demand.map(() => 0),
+      excess: Number.POSITIVE_INFINITY,
+      most: LIMITS.patterns,
+      budget,
+    }),
+  );
   const few = patterns ?? listAlone(problem);
-  const found = combine(few.toReversed(), { levels, demand, length: sheet.length });
+  // Each filling is held against every other.
+  const fewest = Math.floor(
+    Math.min(LIMITS.fillings, most, 4 * Math.sqrt(Math.max(0, allowance.steps))),
+  );
+  const found = spendSteps(allowance, LIMITS.fillingSteps, (budget) =>
+    combine(few.toReversed(), { levels, demand, length: sheet.length, most: fewest, budget }),
+  );
+  allowance.steps -= found.fillings.size ** 2 / 16;
   return {
     levels,
     fillings: keepLargest([...found.fillings.values()]),
@@ -65,16 +84,18 @@ function combine(
     readonly levels: readonly Level[];
     readonly demand: readonly number[];
     readonly length: number;
+    readonly most: number;
+    readonly budget: Budget;
   },
 ): { readonly fillings: ReadonlyMap<string, Filling>; readonly isComplete: boolean } {
   const fillings = new Map<string, Filling>();
   const chosen: Pattern[] = [];
   const heights = patterns.map(({ level }) => sheet.levels[level]?.height ?? 0);
   const lowest = Math.min(...heights);
-  let steps: number = LIMITS.fillingSteps;
+  const { budget, most } = sheet;
   const visit = (from: number, room: number): void => {
-    steps -= 1;
-    if (steps <= 0 || fillings.size > LIMITS.fillings) return;
+    budget.steps -= 1;
+    if (budget.steps <= 0 || fillings.size > most) return;
     let isFull = true;
     for (let at = from; at < patterns.length && room >= lowest - ROOM_SLACK; at += 1) {
       const pattern = patterns[at];
@@ -91,7 +112,7 @@ function combine(
     }
   };
   if (patterns.length > 0) visit(0, sheet.length);
-  return { fillings, isComplete: steps > 0 && fillings.size <= LIMITS.fillings };
+  return { fillings, isComplete: budget.steps > 0 && fillings.size <= most };
 }
 
 function fillingOf(chosen: readonly Pattern[], demand: readonly number[]): Filling {

@@ -1,5 +1,6 @@
 import { commonStep, raiseToStep } from '../strips/common-step.ts';
 import { listPatterns } from '../strips/list-patterns.ts';
+import type { Budget } from '../strips/strip-plan.ts';
 import { type Cover, type CoverProgramme, writeProgramme } from './cover-programme.ts';
 import type { CoverRelaxation } from './relax-cover.ts';
 import { type CoverFound, searchCover } from './search-cover.ts';
@@ -25,17 +26,26 @@ const ALIKE = 1e-3;
 export function proveCover(
   cover: Cover,
   relaxation: CoverRelaxation,
-  asked: { readonly below: number; readonly effort: CoverEffort },
+  asked: {
+    readonly below: number;
+    readonly effort: CoverEffort;
+    /** Steps left for this and what comes after it; written over. */
+    readonly allowance: Budget;
+  },
 ): { readonly found?: CoverFound; readonly bound: number } {
-  const { effort } = asked;
+  const { effort, allowance } = asked;
   const step = stepOf(cover);
   const apart = step === 0 ? ALIKE : step;
-  const budget = { steps: effort.search };
-  const listing = { steps: effort.list };
+  const part = (most: number) => ({ steps: Math.max(0, Math.min(most, allowance.steps)) });
+  const first = part(effort.search / 4);
+  const budget = part(effort.search);
+  const listing = part(effort.list);
+  const given = first.steps + budget.steps + listing.steps;
   let bound = raiseToStep(relaxation.bound, step);
   let found: CoverFound | undefined;
   let below = asked.below;
   const look = (programme: CoverProgramme, target: number, steps: { steps: number }) => {
+    allowance.steps -= (programme.columns.length * programme.needs.length) / 16;
     const result = searchCover(cover, programme, { target, apart, bound, budget: steps });
     if (result.found !== undefined) {
       found = result.found;
@@ -43,18 +53,22 @@ export function proveCover(
     }
     return result;
   };
-  look(relaxation.programme, stepBelow(below, step), { steps: effort.search / 4 });
-  if (!relaxation.isSolved) return { ...(found && { found }), bound: 0 };
+  look(relaxation.programme, stepBelow(below, step), first);
+  if (!relaxation.isSolved) {
+    allowance.steps -= given - first.steps - budget.steps - listing.steps;
+    return { ...(found && { found }), bound: 0 };
+  }
   let reach = Number.isFinite(below) ? Math.max(apart, (below - bound) / 8) : apart;
   while (below > bound + (step === 0 ? 2 * ALIKE : 1e-6)) {
     const target = Math.min(stepBelow(below, step), bound + raiseToStep(reach, step) - apart);
     const programme = narrow(cover, relaxation, { target, listing, most: effort.patterns });
-    if (programme === undefined) break;
+    if (programme === undefined || allowance.steps <= 0) break;
     const { isComplete, found: cheaper } = look(programme, target, budget);
     if (!isComplete) break;
     bound = cheaper === undefined ? target + step : cheaper.cost;
     reach *= 2;
   }
+  allowance.steps -= given - first.steps - budget.steps - listing.steps;
   return { ...(found && { found }), bound: Math.min(bound, below) };
 }
 

@@ -35,6 +35,7 @@ export function relaxCover(
     const programme = writeProgramme(cover, { fillings, patterns: pool });
     const { columns, needs } = programme;
     const dictionary = startProgramme(columns, needs);
+    budget.steps -= dictionary.table.length / 16;
     const isFeasible = settleDictionary(dictionary, Number.POSITIVE_INFINITY, budget);
     if (!isFeasible && budget.steps > 0) return undefined;
     const prices = readPrices(dictionary, { names: columns.length, needs: needs.length });

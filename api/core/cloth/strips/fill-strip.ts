@@ -24,6 +24,8 @@ interface Item {
   readonly width: number;
   readonly worth: number;
   readonly most: number;
+  /** Worth for width. */
+  readonly rate: number;
 }
 
 /**
@@ -40,10 +42,15 @@ export function fillStrip(
   choice: StripChoice,
   search: { readonly budget: Budget; readonly least: number },
 ): StripFilling {
-  const items = orderItems(room, choice);
+  const { budget, least } = search;
+  const listed = listItems(room, choice);
+  if (budget.steps > 1 && cannotExceed(listed, room, least)) {
+    budget.steps -= 1;
+    return { counts: [], worth: least, ceiling: least };
+  }
+  const items = listed.sort((one, other) => other.rate - one.rate);
   const counts = choice.widths.map(() => 0);
-  const { budget } = search;
-  let best: { counts: readonly number[]; worth: number } = { counts: [], worth: search.least };
+  let best: { counts: readonly number[]; worth: number } = { counts: [], worth: least };
   const visit = (at: number, left: number, worth: number): void => {
     budget.steps -= 1;
     if (worth > best.worth) best = { counts: [...counts], worth };
@@ -64,11 +71,24 @@ export function fillStrip(
   return { ...best, ceiling: Math.max(best.worth, fractional) };
 }
 
-function orderItems(room: number, { widths, worth, most }: StripChoice): readonly Item[] {
+function listItems(room: number, { widths, worth, most }: StripChoice): Item[] {
   const items: Item[] = [];
-  for (const [kind, width] of widths.entries()) {
-    const item = { kind, width, worth: worth[kind] ?? 0, most: most[kind] ?? 0 };
-    if (item.worth > 1e-12 && item.most > 0 && width <= room + ROOM_SLACK) items.push(item);
+  for (let kind = 0; kind < widths.length; kind += 1) {
+    const width = widths[kind] ?? Number.POSITIVE_INFINITY;
+    const own = worth[kind] ?? 0;
+    const wanted = most[kind] ?? 0;
+    if (own > 1e-12 && wanted > 0 && width <= room + ROOM_SLACK) {
+      items.push({ kind, width, worth: own, most: wanted, rate: own / width });
+    }
   }
-  return items.sort((one, other) => other.worth / other.width - one.worth / one.width);
+  return items;
+}
+
+/** Whether even the room filled with nothing but the best is of no use, so that nothing need be ordered. */
+function cannotExceed(items: readonly Item[], room: number, least: number): boolean {
+  const [first] = items;
+  if (first === undefined) return true;
+  let best = first;
+  for (const item of items) if (item.rate > best.rate) best = item;
+  return (room * best.worth) / best.width <= least + 1e-12;
 }

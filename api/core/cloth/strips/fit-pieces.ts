@@ -1,11 +1,13 @@
 import { bestAlone, fillAlone } from './best-alone.ts';
 import type { Dictionary } from './dictionary.ts';
+import { USUAL_STEPS } from './least-strips.ts';
 import { listFew } from './list-few.ts';
 import { listLevels, type PieceKind, ROOM_SLACK } from './list-levels.ts';
 import { searchWhole } from './search-whole.ts';
 import { solveRelaxation } from './solve-relaxation.ts';
+import { spendSteps } from './spend-steps.ts';
 import { startProgramme } from './start-programme.ts';
-import type { Pattern, StripProblem } from './strip-plan.ts';
+import type { Budget, Pattern, StripProblem } from './strip-plan.ts';
 
 /** Steps to solve the relaxation, to search, and how many patterns at most are looked at. */
 const EFFORT = { relax: 100_000, search: 60_000, patterns: 200 } as const;
@@ -19,22 +21,25 @@ const EFFORT = { relax: 100_000, search: 60_000, patterns: 200 } as const;
  *
  * @param kinds each fits the roll one way at least
  * @param cloth usable width, and length left for strips, mm
+ * @param allowance steps that are left for this and whatever comes after it; written over
  * @returns pieces of each kind
  */
 export function fitPieces(
   kinds: readonly PieceKind[],
   cloth: { readonly usable: number; readonly room: number },
+  allowance: Budget = { steps: USUAL_STEPS },
 ): readonly number[] {
   const places = kinds.flatMap((kind, at) => (kind.count > 0 ? [at] : []));
   const wanted = kinds.filter((kind) => kind.count > 0);
   if (wanted.length === 0 || cloth.room <= 0) return kinds.map(() => 0);
-  const placed = fitWanted(wanted, cloth);
+  const placed = fitWanted(wanted, cloth, allowance);
   return kinds.map((_, at) => placed[places.indexOf(at)] ?? 0);
 }
 
 function fitWanted(
   kinds: readonly PieceKind[],
   { usable, room }: { readonly usable: number; readonly room: number },
+  allowance: Budget,
 ): readonly number[] {
   const levels = listLevels(kinds, usable);
   const problem = { usable, levels, demand: kinds.map((kind) => kind.count) };
@@ -42,20 +47,24 @@ function fitWanted(
   const alone = bestAlone(problem, areas, room);
   if (kinds.length === 1) return alone;
   const heightOf = (pattern: Pattern) => levels[pattern.level]?.height ?? 0;
-  const patterns = listCandidates(problem).filter((one) => heightOf(one) <= room + ROOM_SLACK);
+  const patterns = listCandidates(problem, allowance).filter(
+    (one) => heightOf(one) <= room + ROOM_SLACK,
+  );
   const choice: Choice = { kinds, areas, patterns, heights: patterns.map(heightOf), room };
-  const { times } = searchWhole(startChoice(choice), {
-    names: patterns.length,
-    sets: [],
-    target: leftOut(choice, alone),
-    step: 1e-3,
-    bound: 0,
-    budget: { steps: EFFORT.search },
-    measure: (found) =>
-      sumOver(choice.heights, found) <= room + ROOM_SLACK
-        ? leftOut(choice, countPlaced(choice, found))
-        : undefined,
-  });
+  const { times } = spendSteps(allowance, EFFORT.search, (budget) =>
+    searchWhole(startChoice(choice), {
+      names: patterns.length,
+      sets: [],
+      target: leftOut(choice, alone),
+      step: 1e-3,
+      bound: 0,
+      budget,
+      measure: (found) =>
+        sumOver(choice.heights, found) <= room + ROOM_SLACK
+          ? leftOut(choice, countPlaced(choice, found))
+          : undefined,
+    }),
+  );
   return times === undefined ? alone : countPlaced(choice, times);
 }
 
@@ -100,13 +109,15 @@ function sumOver(values: readonly number[], times: ArrayLike<number>): number {
 }
 
 /** Strips of one kind in either way, and those that waste least of all. */
-function listCandidates(problem: StripProblem): readonly Pattern[] {
-  const relaxation = solveRelaxation(problem, { steps: EFFORT.relax });
+function listCandidates(problem: StripProblem, allowance: Budget): readonly Pattern[] {
+  const relaxation = spendSteps(allowance, EFFORT.relax, (budget) =>
+    solveRelaxation(problem, budget),
+  );
   const single = problem.demand.flatMap((_, kind) =>
     problem.levels.map((_, level) => fillAlone(problem, level, kind)),
   );
   const used = relaxation.basis.flatMap(({ pattern }) => (pattern === undefined ? [] : [pattern]));
   const excess = Math.max(...problem.levels.map(({ height }) => height));
-  const few = listFew(problem, relaxation, { excess, most: EFFORT.patterns });
+  const few = listFew(problem, relaxation, { excess, most: EFFORT.patterns, allowance });
   return [...few, ...used, ...single.filter(({ counts }) => counts.some((count) => count > 0))];
 }

@@ -5,7 +5,8 @@ import { proveStrips } from './prove-strips.ts';
 import { roundStrips } from './round-strips.ts';
 import { shortenStrips } from './shorten-strips.ts';
 import { solveRelaxation } from './solve-relaxation.ts';
-import { lengthOf, type StripList, type StripProblem } from './strip-plan.ts';
+import { spendSteps } from './spend-steps.ts';
+import { type Budget, lengthOf, type StripList, type StripProblem } from './strip-plan.ts';
 
 /** The shortest plan of strips found, and how short any could be. */
 export interface LeastStrips {
@@ -17,6 +18,9 @@ export interface LeastStrips {
   readonly bound: number;
   readonly optimal: boolean;
 }
+
+/** What one order may take, where nobody says less. */
+export const USUAL_STEPS = 600_000;
 
 /** Counted, never timed, so that equal input gives equal output on any machine. */
 const STEPS = { relax: 100_000, round: 20_000 } as const;
@@ -32,26 +36,37 @@ const SHORTEN = { search: 5000, patterns: 150 } as const;
  *
  * @param kinds each fits the roll one way at least
  * @param usable width that can be cut, mm
+ * @param allowance steps that are left for this and whatever comes after it; written over
  *
  * @example
  * leastStrips([{ across: 30, along: 20, count: 3, canTurn: false }, { across: 40, along: 25, count: 2, canTurn: true }], 100).length // => 45
  */
-export function leastStrips(kinds: readonly PieceKind[], usable: number): LeastStrips {
+export function leastStrips(
+  kinds: readonly PieceKind[],
+  usable: number,
+  allowance: Budget = { steps: USUAL_STEPS },
+): LeastStrips {
   const levels = listLevels(kinds, usable);
   const problem = { usable, levels, demand: kinds.map((kind) => kind.count) };
-  const relaxation = solveRelaxation(problem, { steps: STEPS.relax });
+  const relaxation = spendSteps(allowance, STEPS.relax, (budget) =>
+    solveRelaxation(problem, budget),
+  );
   const step = commonStep(levels.map((level) => level.height));
   const bound = raiseToStep(relaxation.bound, step);
+  const round = (work: (budget: Budget) => StripList) => spendSteps(allowance, STEPS.round, work);
   const strips = shortest(problem, [
-    roundStrips(problem, relaxation, { steps: STEPS.round }),
-    pileStrips(problem, relaxation.prices, { steps: STEPS.round }),
-    pileStrips(problem, areasOf(kinds), { steps: STEPS.round }),
+    round((budget) => roundStrips(problem, relaxation, budget)),
+    round((budget) => pileStrips(problem, relaxation.prices, budget)),
+    round((budget) => pileStrips(problem, areasOf(kinds), budget)),
   ]);
   const first = { strips, length: lengthOf(levels, strips), bound };
   if (!relaxation.isSolved || isProven(first)) return finish(levels, first);
-  const proof = proveStrips(problem, relaxation, { from: first, step, effort: PROOF });
+  const proof = proveStrips(problem, relaxation, { from: first, step, effort: PROOF, allowance });
   if (isProven(proof)) return finish(levels, proof);
-  return finish(levels, shortenStrips(problem, relaxation, { from: proof, effort: SHORTEN }));
+  return finish(
+    levels,
+    shortenStrips(problem, relaxation, { from: proof, effort: SHORTEN, allowance }),
+  );
 }
 
 type Plan = Pick<LeastStrips, 'strips' | 'length' | 'bound'>;

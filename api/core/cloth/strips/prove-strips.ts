@@ -2,7 +2,13 @@ import { raiseToStep } from './common-step.ts';
 import { listPatterns } from './list-patterns.ts';
 import { searchStrips } from './search-strips.ts';
 import type { Relaxation } from './solve-relaxation.ts';
-import { lengthOf, type StripList, type StripProblem } from './strip-plan.ts';
+import {
+  type Budget,
+  lengthOf,
+  type Pattern,
+  type StripList,
+  type StripProblem,
+} from './strip-plan.ts';
 
 /** A plan, and how short any could be; mm. */
 export interface BoundedPlan {
@@ -34,14 +40,21 @@ const ALIKE = 0.001;
 export function proveStrips(
   problem: StripProblem,
   relaxation: Relaxation,
-  asked: { readonly from: BoundedPlan; readonly step: number; readonly effort: ProofEffort },
+  asked: {
+    readonly from: BoundedPlan;
+    readonly step: number;
+    readonly effort: ProofEffort;
+    /** Steps left for this and what comes after it; written over. */
+    readonly allowance: Budget;
+  },
 ): BoundedPlan {
-  const { step, effort } = asked;
+  const { step, effort, allowance } = asked;
   const apart = step === 0 ? ALIKE : step;
   let { strips, length, bound } = asked.from;
   let reach = Math.max(apart, raiseToStep((length - bound) / 8, step));
-  const listing = { steps: effort.list };
-  const budget = { steps: effort.search };
+  const listing = { steps: Math.min(effort.list, allowance.steps) };
+  const budget = { steps: Math.min(effort.search, allowance.steps) };
+  const given = listing.steps + budget.steps;
   while (length > bound + (step === 0 ? 2 * ALIKE : 1e-6)) {
     const target = Math.min(length, bound + reach) - apart;
     const patterns = listPatterns(problem, {
@@ -51,6 +64,7 @@ export function proveStrips(
       budget: listing,
     });
     if (patterns === undefined) break;
+    allowance.steps -= stepsToWrite(problem, patterns);
     const search = { patterns, target, step: apart, bound, budget };
     const found = searchStrips(problem, relaxation, search);
     if (found.strips !== undefined) {
@@ -61,5 +75,11 @@ export function proveStrips(
     bound = found.strips === undefined ? target + step : length;
     reach *= 2;
   }
+  allowance.steps -= given - listing.steps - budget.steps;
   return { strips, length, bound };
+}
+
+/** Steps that go into writing out a programme of so many patterns before any of it is searched. */
+export function stepsToWrite({ demand }: StripProblem, patterns: readonly Pattern[]): number {
+  return (patterns.length * demand.length * (demand.length + 8)) / 32;
 }

@@ -73,13 +73,27 @@ function findSplit({ sets, names }: WholeSearch, dictionary: Dictionary): Split 
     const split = chooseSplit(dictionary, members);
     if (split !== undefined) return split;
   }
-  const singles = [...dictionary.basic].flatMap((name) => {
-    if (name < 0 || name >= names) return [];
-    const members = new Uint8Array(names);
-    members[name] = 1;
-    return [members];
-  });
-  return chooseSplit(dictionary, singles);
+  return splitSingle(names, dictionary);
+}
+
+/** The variable farthest from any whole number, as a sum of its own. */
+function splitSingle(names: number, { basic, amounts }: Dictionary): Split | undefined {
+  let farthest = 1e-6;
+  let found: { readonly name: number; readonly value: number; readonly sum: number } | undefined;
+  for (let row = 0; row < basic.length; row += 1) {
+    const name = basic[row] ?? -1;
+    if (name < 0 || name >= names) continue;
+    const sum = amounts[row] ?? 0;
+    const value = Math.floor(sum + 1e-6);
+    const distance = Math.min(sum - value, value + 1 - sum);
+    if (distance <= farthest) continue;
+    farthest = distance;
+    found = { name, value, sum };
+  }
+  if (found === undefined) return undefined;
+  const members = new Uint8Array(names);
+  members[found.name] = 1;
+  return { members, value: found.value, sum: found.sum };
 }
 
 /** Both sides of a split that may still hold a solution of use, the cheaper first. */

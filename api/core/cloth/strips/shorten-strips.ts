@@ -1,8 +1,9 @@
 import { listFew } from './list-few.ts';
-import type { BoundedPlan } from './prove-strips.ts';
+import { type BoundedPlan, stepsToWrite } from './prove-strips.ts';
 import { searchStrips } from './search-strips.ts';
 import type { Relaxation } from './solve-relaxation.ts';
-import { lengthOf, type StripProblem } from './strip-plan.ts';
+import { spendSteps } from './spend-steps.ts';
+import { type Budget, lengthOf, type StripProblem } from './strip-plan.ts';
 
 /** Parts of the gap between bound and plan at which a shorter plan is asked for. */
 const PARTS = [1 / 4, 1 / 2, 3 / 4, 1] as const;
@@ -19,18 +20,25 @@ export function shortenStrips(
   asked: {
     readonly from: BoundedPlan;
     readonly effort: { readonly search: number; readonly patterns: number };
+    /** Steps left for this and what comes after it; written over. */
+    readonly allowance: Budget;
   },
 ): BoundedPlan {
   let { from } = asked;
+  const { effort, allowance } = asked;
   for (const part of PARTS) {
+    if (allowance.steps <= 0) break;
     const target = from.bound + (from.length - from.bound) * part - 1e-3;
     const patterns = listFew(problem, relaxation, {
       excess: target - relaxation.bound,
-      most: asked.effort.patterns,
+      most: effort.patterns,
+      allowance,
     });
-    const budget = { steps: asked.effort.search };
-    const search = { patterns, target, step: 1e-3, bound: from.bound, budget };
-    const { strips } = searchStrips(problem, relaxation, search);
+    allowance.steps -= stepsToWrite(problem, patterns);
+    const { strips } = spendSteps(allowance, effort.search, (budget) => {
+      const search = { patterns, target, step: 1e-3, bound: from.bound, budget };
+      return searchStrips(problem, relaxation, search);
+    });
     if (strips !== undefined) from = { ...from, strips, length: lengthOf(problem.levels, strips) };
   }
   return from;

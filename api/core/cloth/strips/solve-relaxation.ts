@@ -29,10 +29,10 @@ export interface Relaxation {
  */
 export function solveRelaxation(problem: StripProblem, budget: Budget): Relaxation {
   const tableau = startBasis(problem);
-  const pool: Pattern[] = tableau.basis.flatMap(({ pattern }) => (pattern ? [pattern] : []));
+  const pool = tableau.basis.flatMap(({ pattern }) => (pattern ? [bare(problem, pattern)] : []));
   for (;;) {
     const prices = priceKinds(problem, tableau);
-    const known = findKnown(problem, pool, prices);
+    const known = findKnown(pool, prices);
     if (known !== undefined && budget.steps > 0) {
       budget.steps -= 1 + pool.length / 8;
       pivotBasis(tableau, known);
@@ -42,7 +42,7 @@ export function solveRelaxation(problem: StripProblem, budget: Budget): Relaxati
     if (patterns.length === 0 || budget.steps <= 0) {
       return finish(problem, tableau, { prices, excess, isSolved: budget.steps > 0 });
     }
-    pool.push(...patterns);
+    pool.push(...patterns.map((pattern) => bare(problem, pattern)));
   }
 }
 
@@ -59,10 +59,23 @@ function priceKinds(problem: StripProblem, { basis, inverse }: Tableau): readonl
   return prices;
 }
 
+/** A pattern with the kinds that are in it alone: most are not. */
+interface BarePattern {
+  readonly pattern: Pattern;
+  readonly height: number;
+  readonly kinds: readonly number[];
+  readonly counts: readonly number[];
+}
+
+function bare({ levels }: StripProblem, pattern: Pattern): BarePattern {
+  const kinds = [...pattern.counts.keys()].filter((kind) => (pattern.counts[kind] ?? 0) > 0);
+  const counts = kinds.map((kind) => pattern.counts[kind] ?? 0);
+  return { pattern, height: levels[pattern.level]?.height ?? 0, kinds, counts };
+}
+
 /** The column at hand that gains most: a pattern worth more than its height, or a piece of less than no worth. */
 function findKnown(
-  problem: StripProblem,
-  pool: readonly Pattern[],
+  pool: readonly BarePattern[],
   prices: readonly number[],
 ): BasisColumn | undefined {
   let gain = 1e-9;
@@ -72,11 +85,10 @@ function findKnown(
     gain = -price;
     found = { surplus: kind };
   }
-  for (const pattern of pool) {
-    const height = problem.levels[pattern.level]?.height ?? 0;
+  for (const { pattern, height, kinds, counts } of pool) {
     let own = -height;
-    for (let kind = 0; kind < prices.length; kind += 1) {
-      own += (prices[kind] ?? 0) * (pattern.counts[kind] ?? 0);
+    for (let at = 0; at < kinds.length; at += 1) {
+      own += (prices[kinds[at] ?? 0] ?? 0) * (counts[at] ?? 0);
     }
     if (own <= Math.max(gain, 1e-9 * height)) continue;
     gain = own;

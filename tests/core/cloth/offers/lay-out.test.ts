@@ -19,7 +19,7 @@ describe('layOut', () => {
     });
     // Three steps, one pack, one sheet; a strip of 20 and, needlessly tall, one of the level of 40.
     const found = { programme, times: Float64Array.of(3, 1, 1, 1, 1), cost: 42 };
-    const plan = layOut(ORDER_BY_HAND, fillings, { cover, found, at: 0 });
+    const plan = layOut(ORDER_BY_HAND, fillings, { cover, found, at: 0 }, { steps: 1e6 });
     expect(plan).toMatchObject({ packs: [1], placed: [3, 2, 5], roll: { at: 0, steps: 3 } });
     expect(plan.sheets).toHaveLength(1);
     expect(plan.sheets[0]).toMatchObject({ at: 0, times: 1 });
@@ -36,7 +36,7 @@ describe('layOut', () => {
     if (filling === undefined) throw new Error('No such sheet.');
     const programme = writeProgramme(cover, { fillings: [{ sheet: 0, filling }], patterns: [] });
     const found = { programme, times: Float64Array.of(3, 3, 0, 0, 0), cost: 36 };
-    const plan = layOut(ORDER_BY_HAND, fillings, { cover, found, at: -1 });
+    const plan = layOut(ORDER_BY_HAND, fillings, { cover, found, at: -1 }, { steps: 1e6 });
     expect(plan).not.toHaveProperty('roll');
     expect(plan.sheets.map(({ times }) => times)).toEqual([2, 1]);
     expect(plan.placed).toEqual([3, 2, 5]);

@@ -34,7 +34,12 @@ describe('proveStrips', () => {
     fc.assert(
       fc.property(small, (one) => {
         const { problem, relaxation, from } = start(one);
-        const proof = proveStrips(problem, relaxation, { from, step, effort: EFFORT });
+        const proof = proveStrips(problem, relaxation, {
+          from,
+          step,
+          effort: EFFORT,
+          allowance: { steps: 1e8 },
+        });
         const least = leastByPieces(one);
         expectWhole(problem, proof.strips);
         expect(proof.length).toBeCloseTo(least, 2);
@@ -48,7 +53,12 @@ describe('proveStrips', () => {
       fc.property(small, fc.integer({ min: 1, max: 300 }), (one, search) => {
         const { problem, relaxation, from } = start(one);
         const effort = { ...EFFORT, search };
-        const proof = proveStrips(problem, relaxation, { from, step: 10, effort });
+        const proof = proveStrips(problem, relaxation, {
+          from,
+          step: 10,
+          effort,
+          allowance: { steps: 1e8 },
+        });
         expectWhole(problem, proof.strips);
         expect(proof.length).toBeLessThanOrEqual(from.length);
         expect(proof.bound).toBeLessThanOrEqual(leastByPieces(one) + 1e-6);

@@ -27,7 +27,11 @@ describe('shortenStrips', () => {
       fc.property(stripCases(FAMILIES.eighths, { min: 3, max: 8 }), (one) => {
         const { problem, relaxation, from } = start(one);
         const effort = { search: 5000, patterns: 150 };
-        const plan = shortenStrips(problem, relaxation, { from, effort });
+        const plan = shortenStrips(problem, relaxation, {
+          from,
+          effort,
+          allowance: { steps: 1e8 },
+        });
         expectWhole(problem, plan.strips);
         expect(plan.length).toBeLessThanOrEqual(from.length);
         expect(plan.bound).toBe(from.bound);

@@ -1,0 +1,147 @@
+import { fillAlone } from '../strips/best-alone.ts';
+import { cutLeast } from '../strips/cut-least.ts';
+import { listLevels, type PieceKind } from '../strips/list-levels.ts';
+import type { Budget, StripProblem } from '../strips/strip-plan.ts';
+import { countSteps } from './cheapest-roll.ts';
+import { writeProgramme } from './cover-programme.ts';
+import type { Filling } from './keep-largest.ts';
+import { layOut, type PurchasePlan } from './lay-out.ts';
+import type { SheetFillings } from './list-fillings.ts';
+import type { CoverOrder } from './offer.ts';
+
+/** Fillings of one sheet that are looked at, beside those of one kind alone. */
+const MOST = 40;
+
+/**
+ * A purchase made sheet by sheet, each the one whose pieces are most cloth for its cost, with what fits
+ * the roll off the roll: quick, and never refused, for when searching was too much.
+ *
+ * @param fillings of each sheet
+ * @param allowance steps left for this and whatever comes after it; written over
+ * @returns a plan that places all that the sheets and the roll can give this way, and what it costs
+ */
+export function pilePacks(
+  order: CoverOrder,
+  fillings: readonly SheetFillings[],
+  allowance: Budget,
+): { readonly plan: PurchasePlan; readonly cost: number; readonly isWhole: boolean } {
+  const levels = order.rolls.length === 0 ? [] : listLevels(order.kinds, order.usable);
+  const fitsRoll = order.kinds.map((_, kind) =>
+    levels.some(({ widths }) => Number.isFinite(widths[kind])),
+  );
+  const only = (isRoll: boolean): readonly PieceKind[] =>
+    order.kinds.map((kind, at) => (fitsRoll[at] === isRoll ? kind : { ...kind, count: 0 }));
+  const flat = pileSheets({ ...order, kinds: only(false) }, fillings);
+  const cut = cutLeast(only(true), order.usable, allowance);
+  const steps = order.rolls.map((offer) => countSteps(offer, cut.length));
+  const prices = order.rolls.map((offer, at) => (steps[at] ?? 0) * offer.cost);
+  const at = prices.indexOf(Math.min(...prices));
+  const roll = cut.length > 0 ? { at, steps: steps[at] ?? 0, strips: cut.strips } : undefined;
+  const placed = order.kinds.map((kind, own) =>
+    fitsRoll[own] === true ? kind.count : (flat.placed[own] ?? 0),
+  );
+  return {
+    plan: { ...flat, placed, ...(roll && { roll }) },
+    cost: (roll ? (prices[at] ?? 0) : 0) + costOf(order, flat.packs),
+    isWhole: order.kinds.every((kind, own) => placed[own] === kind.count),
+  };
+}
+
+function costOf({ sheets }: CoverOrder, packs: readonly number[]): number {
+  return packs.reduce((sum, count, at) => sum + count * (sheets[at]?.cost ?? 0), 0);
+}
+
+interface Choice {
+  readonly sheet: number;
+  readonly filling: Filling;
+  /** How often. */
+  readonly times: number;
+}
+
+function pileSheets(order: CoverOrder, all: readonly SheetFillings[]): PurchasePlan {
+  const options = order.sheets.map((sheet, at) => [
+    ...(all[at]?.fillings ?? []).slice(0, MOST),
+    ...listAlone(order.kinds, sheet, all[at]?.levels ?? []),
+  ]);
+  const stock = order.sheets.map(({ most = Number.POSITIVE_INFINITY, count }) => most * count);
+  let wanted = order.kinds.map((kind) => kind.count);
+  const chosen: Choice[] = [];
+  for (;;) {
+    const best = chooseSheet(order, { options, stock, wanted });
+    if (best === undefined) break;
+    chosen.push(best);
+    stock[best.sheet] = (stock[best.sheet] ?? 0) - best.times;
+    wanted = wanted.map((left, kind) =>
+      Math.max(0, left - best.times * (best.filling.counts[kind] ?? 0)),
+    );
+  }
+  return writePlan(order, all, chosen);
+}
+
+/** The sheet to take next, with as many alike as can be filled with pieces that are wanted. */
+function chooseSheet(
+  { kinds, sheets }: CoverOrder,
+  left: {
+    readonly options: readonly (readonly Filling[])[];
+    readonly stock: readonly number[];
+    readonly wanted: readonly number[];
+  },
+): Choice | undefined {
+  let best: Choice | undefined;
+  let most = 0;
+  for (const [sheet, offer] of sheets.entries()) {
+    if ((left.stock[sheet] ?? 0) < 1) continue;
+    for (const filling of left.options[sheet] ?? []) {
+      let area = 0;
+      let alike = left.stock[sheet] ?? 0;
+      for (const [kind, count] of filling.counts.entries()) {
+        const own = left.wanted[kind] ?? 0;
+        if (count === 0 || own === 0) continue;
+        area += Math.min(count, own) * (kinds[kind]?.across ?? 0) * (kinds[kind]?.along ?? 0);
+        alike = Math.min(alike, Math.max(1, Math.floor(own / count)));
+      }
+      const worth = area / Math.max(offer.cost / offer.count, 1e-9);
+      if (worth <= most) continue;
+      most = worth;
+      best = { sheet, filling, times: alike };
+    }
+  }
+  return best;
+}
+
+/** One sheet of each kind alone, as full as can be. */
+function listAlone(
+  kinds: readonly PieceKind[],
+  sheet: { readonly width: number; readonly length: number },
+  levels: StripProblem['levels'],
+): readonly Filling[] {
+  const problem = { usable: sheet.width, levels, demand: kinds.map(({ count }) => count) };
+  return kinds.flatMap((_, kind) =>
+    levels.flatMap(({ height }, level) => {
+      const pattern = fillAlone(problem, level, kind);
+      const held = pattern.counts[kind] ?? 0;
+      const wanted = problem.demand[kind] ?? 0;
+      if (held === 0) return [];
+      const times = Math.min(Math.floor(sheet.length / height + 1e-7), Math.ceil(wanted / held));
+      const counts = pattern.counts.map((count) => Math.min(wanted, count * times));
+      return times === 0 ? [] : [{ counts, strips: [{ pattern, times }] }];
+    }),
+  );
+}
+
+function writePlan(
+  order: CoverOrder,
+  all: readonly SheetFillings[],
+  chosen: readonly Choice[],
+): PurchasePlan {
+  const sheets = order.sheets.map((offer) => ({ offer, fillings: [] }));
+  const cover = { demand: order.kinds.map(({ count }) => count), sheets };
+  const programme = writeProgramme(cover, { fillings: chosen, patterns: [] });
+  const taken = order.sheets.map((_, at) =>
+    chosen.reduce((sum, { sheet, times }) => sum + (sheet === at ? times : 0), 0),
+  );
+  const packs = taken.map((count, at) => Math.ceil(count / (order.sheets[at]?.count ?? 1)));
+  const times = Float64Array.from([...packs, ...chosen.map((one) => one.times)]);
+  const found = { programme, times, cost: 0 };
+  return layOut(order, all, { cover, found, at: -1 }, { steps: 0 });
+}

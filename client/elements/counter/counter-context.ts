@@ -60,7 +60,7 @@ export function nameCloth(
   const role = shared.role(cloth.role);
   const { print, fabric } = cloth;
   if (print === undefined) return { name: shared.fabric(fabric), role };
-  return { name: print.length > 1 ? print : `${shared.print} ${print}`, role };
+  return { name: print.length > 1 ? print : counter.print(print), role };
 }
 
 /** What to ask for, in figures with its unit. */

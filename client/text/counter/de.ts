@@ -7,6 +7,7 @@ const count = makeCount('de');
 export const de: CounterWords = {
   language: 'de',
   squares: (number) => count(number, 'Quadrat', 'Quadrate'),
+  print: (letter) => `Muster ${letter}`,
   cloth: 'Deine Quadrate',
   start: {
     title: 'Was brauchst du?',
@@ -25,8 +26,8 @@ export const de: CounterWords = {
   tooNarrow: 'Zu schmal',
   narrowHint: (side) => `Ein Quadrat von ${side} passt nicht quer auf diesen Ballen.`,
   strips: (strips, squares, side) =>
-    `${count(strips, 'Streifen', 'Streifen')} zu ${count(squares, 'Quadrat', 'Quadraten')} von ${side}`,
-  off: (width) => `von ${width}`,
+    `${count(strips, 'Streifen', 'Streifen')} zu ${count(squares, 'Quadrat', 'Quadraten')}, je ${side}`,
+  off: (width) => `aus ${width} Breite`,
   of: (at, all) => `${at} von ${all}`,
   modes: { bolt: 'Ballen', left: 'Reicht es?', other: 'Vergleich', list: 'Liste' },
   modesLegend: 'Was zu tun ist',

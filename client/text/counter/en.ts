@@ -6,6 +6,8 @@ const count = makeCount('en');
 export const en = {
   language: 'en',
   squares: (number: number) => count(number, 'square', 'squares'),
+  /** A print that nobody named goes by its letter. */
+  print: (letter: string) => `Print ${letter}`,
   /** A cloth that nobody named. */
   cloth: 'Your squares',
   start: {

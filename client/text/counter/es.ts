@@ -7,6 +7,7 @@ const count = makeCount('es');
 export const es: CounterWords = {
   language: 'es',
   squares: (number) => count(number, 'cuadrado', 'cuadrados'),
+  print: (letter) => `Estampado ${letter}`,
   cloth: 'Tus cuadrados',
   start: {
     title: '¿Qué necesitas?',
@@ -26,7 +27,7 @@ export const es: CounterWords = {
   narrowHint: (side) => `Un cuadrado de ${side} no cabe a lo ancho de este rollo.`,
   strips: (strips, squares, side) =>
     `${count(strips, 'tira', 'tiras')} de ${count(squares, 'cuadrado', 'cuadrados')} de ${side}`,
-  off: (width) => `de ${width}`,
+  off: (width) => `en ${width} de ancho`,
   of: (at, all) => `${at} de ${all}`,
   modes: { bolt: 'Rollo', left: '¿Alcanza?', other: 'Comparar', list: 'Lista' },
   modesLegend: 'Qué hacer',

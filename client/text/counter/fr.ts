@@ -7,6 +7,7 @@ const count = makeCount('fr');
 export const fr: CounterWords = {
   language: 'fr',
   squares: (number) => count(number, 'carré', 'carrés'),
+  print: (letter) => `Imprimé ${letter}`,
   cloth: 'Vos carrés',
   start: {
     title: 'Que vous faut-il\u00a0?',
@@ -26,7 +27,7 @@ export const fr: CounterWords = {
   narrowHint: (side) => `Un carré de ${side} ne tient pas en travers de ce rouleau.`,
   strips: (strips, squares, side) =>
     `${count(strips, 'bande', 'bandes')} de ${count(squares, 'carré', 'carrés')} de ${side}`,
-  off: (width) => `en ${width}`,
+  off: (width) => `en ${width} de laize`,
   of: (at, all) => `${at} sur ${all}`,
   modes: { bolt: 'Rouleau', left: 'Assez\u00a0?', other: 'Comparer', list: 'Liste' },
   modesLegend: 'Que faire',

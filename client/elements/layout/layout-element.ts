@@ -1,0 +1,259 @@
+import type { PropertyDeclarations, TemplateResult } from 'lit';
+import { editDraft, writeQuery } from '../../data/draft.ts';
+import { readHand, writeHand } from '../../data/hand-grid.ts';
+import type { ShownLayout } from '../../data/is-layout-answer.ts';
+import { type LayoutDraft, writePins } from '../../data/layout-draft.ts';
+import type { LayoutOnDevice } from '../../data/layout-on-device.ts';
+import type { Source } from '../../data/load-answer.ts';
+import { LightElement } from '../../host/light-element.ts';
+import { joinSources } from '../../text/join-sources.ts';
+import { layoutSource } from '../../text/layout/source.ts';
+import { lightSource } from '../../text/light/source.ts';
+import type { LayoutActions, LayoutContext, ShownGrid } from './layout-context.ts';
+import { layoutErrand } from './layout-errand.ts';
+import {
+  type BoardState,
+  FIRST_BOARD,
+  letGo,
+  pinBlock,
+  remember,
+  type Snapshot,
+  stepBack,
+  type Tapped,
+  tapBlock,
+} from './layout-state.ts';
+import { layoutStyles } from './layout-styles.ts';
+import { layoutView } from './layout-view.ts';
+import { readGrid } from './read-grid.ts';
+import { readKey } from './read-key.ts';
+
+/** What the event `ragbloom-layout` carries. */
+export interface LayoutDetail {
+  /** The answer of the API, whole. */
+  readonly answer: ShownLayout;
+  /** `device` where the service gave no answer. */
+  readonly from: 'service' | 'device';
+  /** The grid as it was laid by hand since, where it was. */
+  readonly cells?: readonly string[];
+}
+
+type Words = LayoutContext['words'];
+
+/**
+ * Where each print goes: a grid to change by finger and by key. Two blocks change places, a block is pinned, another
+ * arrangement is asked for; what touches is told at once, and a sheet for the floor is printed.
+ *
+ * Attributes and properties: those of every element. With `address` the question stands in the query of the page and a
+ * grid that was laid by hand in its fragment, so that a link is this very grid.
+ *
+ * Events
+ * - `ragbloom-layout` (bubbles, composed): an answer is on the table, or a hand changed the grid; `detail` is a
+ *   `LayoutDetail`.
+ *
+ * Slots
+ * - default: what shows until the element is there.
+ *
+ * Parts: `ask`, `size`, `prints`, `notices`, `board`, `figures`, `link`, `floor`.
+ *
+ * Custom properties: `--ragbloom-ground`, `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`,
+ * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type),
+ * `--ragbloom-figure` (size of the figures), `--ragbloom-gap`, `--ragbloom-border`, `--ragbloom-radius`.
+ */
+export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words, LayoutOnDevice> {
+  static override styles = layoutStyles;
+  static override properties: PropertyDeclarations = {
+    ...LightElement.properties,
+    board: { state: true },
+    isPrinting: { state: true },
+  };
+
+  /** Where every element asks; whoever registers it says where the core for the device is to be had. */
+  static source: Source<LayoutOnDevice> = {
+    api: '',
+    patience: 4000,
+    loadCore: () => Promise.reject(new Error('none')),
+  };
+
+  declare private board: BoardState;
+  declare private isPrinting: boolean;
+
+  protected readonly errand = layoutErrand;
+  protected readonly text = joinSources({ light: lightSource, layout: layoutSource });
+  #grid: ShownGrid | undefined;
+
+  constructor() {
+    super();
+    this.board = FIRST_BOARD;
+    this.isPrinting = false;
+  }
+
+  protected get source(): Source<LayoutOnDevice> {
+    return LayoutElement.source;
+  }
+
+  /** The query of this very grid: as it was laid by hand, else as it was worked out. */
+  override get value(): string {
+    const { hand } = this.board;
+    if (hand === undefined || super.value === '') return super.value;
+    return writeQuery(writePins(this.status.draft, hand));
+  }
+
+  override set value(query: string) {
+    super.value = query;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    for (const [name, listener] of this.#heard) globalThis.addEventListener(name, listener);
+    this.#readFragment();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    for (const [name, listener] of this.#heard) globalThis.removeEventListener(name, listener);
+  }
+
+  protected override begin(draft: string): void {
+    this.board = FIRST_BOARD;
+    super.begin(draft);
+  }
+
+  protected view(words: Words): TemplateResult {
+    const { status } = this;
+    const { answer, draft } = status;
+    const { hand } = this.board;
+    this.#grid = answer && readGrid({ answer, draft, hand }, this.#grid);
+    return layoutView({
+      status,
+      words,
+      board: this.board,
+      grid: this.#grid,
+      odd: this.oddPlaces,
+      address: `${this.api ?? this.source.api}/v1/layout?${this.value}`,
+      isPrinting: this.isPrinting,
+      isLocked: (path) => this.isLocked(path),
+      tell: (fault) => this.tell(words, fault),
+      act: this.#actions,
+    });
+  }
+
+  readonly #actions: LayoutActions = {
+    type: (path, draft) => {
+      this.#ask();
+      this.type(path, draft);
+    },
+    choose: (draft) => {
+      this.#ask();
+      this.decide(draft);
+    },
+    another: () => {
+      const { draft, answer } = this.status;
+      this.#ask();
+      this.decide(editDraft(draft, 'seed', `${(answer?.seed ?? 1) + 1}`));
+    },
+    tap: (place) => this.#change((tap) => tapBlock(this.board, { ...tap, place })),
+    pin: (place) => this.#change((tap) => pinBlock(this.board, { ...tap, place })),
+    press: (event) => this.#press(event),
+    turnTo: (mode) => this.#know({ mode, held: undefined }),
+    showLarge: (isLarge) => this.#know({ isLarge }),
+    undo: () => this.#step(true),
+    redo: () => this.#step(false),
+    retry: () => this.ask(),
+    print: () => globalThis.print(),
+  };
+
+  get #snapshot(): Snapshot {
+    return { draft: this.status.draft, hand: this.board.hand };
+  }
+
+  #know(change: Partial<BoardState>): void {
+    this.board = { ...this.board, ...change };
+  }
+
+  /** Something else is asked for: what was laid by hand goes, and can be had again. */
+  #ask(): void {
+    const board = remember(this.board, this.#snapshot);
+    this.board = { ...board, hand: undefined, held: undefined, deed: undefined, at: 0 };
+  }
+
+  #change(deed: (tap: Pick<ShownGrid, 'cells'> & { draft: LayoutDraft }) => Tapped): void {
+    if (this.#grid === undefined || this.isDisabled) return;
+    const { draft } = this.status;
+    const { hand } = this.board;
+    const done = deed({ cells: this.#grid.cells, draft });
+    this.board = done.board;
+    if (done.draft !== draft) this.set({ draft: done.draft });
+    if (done.draft !== draft || done.board.hand !== hand) this.#tellChange();
+  }
+
+  #press(event: KeyboardEvent): void {
+    const { cells = [''] } = this.#grid ?? {};
+    const [columns, rows] = [cells[0]?.length ?? 1, cells.length];
+    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z') {
+      event.preventDefault();
+      this.#step(!event.shiftKey);
+      return;
+    }
+    const { at } = this.board;
+    const deed = readKey(event, { at, columns, rows });
+    if (deed === undefined) return;
+    event.preventDefault();
+    if (deed.kind === 'go') void this.#go(deed.to);
+    else if (deed.kind === 'tap') this.#actions.tap(at);
+    else if (deed.kind === 'pin') this.#actions.pin(at);
+    else this.board = letGo(this.board);
+  }
+
+  async #go(at: number): Promise<void> {
+    this.#know({ at });
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>(`[data-place="${at}"]`)?.focus();
+  }
+
+  #step(isBack: boolean): void {
+    const { board, snapshot } = stepBack(this.board, this.#snapshot, isBack);
+    if (snapshot === undefined) return;
+    this.board = board;
+    const isOther = writeQuery(snapshot.draft) !== writeQuery(this.status.draft);
+    if (isOther) this.decide(snapshot.draft);
+    this.#tellChange();
+  }
+
+  /** An answer that came after a step back leaves in the address what a hand had done. */
+  protected override welcome(answer: ShownLayout): void {
+    super.welcome(answer);
+    if (this.board.hand !== undefined) queueMicrotask(() => this.#keepHand());
+  }
+
+  #keepHand(): void {
+    const address = `?${writeQuery(this.status.draft)}${writeHand(this.board.hand)}`;
+    if (this.may(this.address)) history.replaceState(null, '', address);
+  }
+
+  /** The address and the host follow what a hand did. */
+  #tellChange(): void {
+    const { hand } = this.board;
+    this.#keepHand();
+    const { answer, from } = this.status;
+    if (answer === undefined) return;
+    const detail: LayoutDetail = { answer, from, ...(hand && { cells: hand }) };
+    this.dispatchEvent(
+      new CustomEvent('ragbloom-layout', { detail, bubbles: true, composed: true }),
+    );
+  }
+
+  readonly #readFragment = (): void => {
+    if (this.may(this.address)) this.board = { ...FIRST_BOARD, hand: readHand(location.hash) };
+  };
+
+  readonly #showSheet = (isPrinting: boolean): void => {
+    this.isPrinting = isPrinting;
+    this.performUpdate();
+  };
+
+  readonly #heard = [
+    ['popstate', this.#readFragment],
+    ['beforeprint', () => this.#showSheet(true)],
+    ['afterprint', () => this.#showSheet(false)],
+  ] as const;
+}

@@ -1,0 +1,153 @@
+import { html, type TemplateResult } from 'lit';
+import type { LayoutPattern, Touch } from '#core/contract.ts';
+import { letterOf } from '#core/layout/letter-of.ts';
+import { SIZE_LIMITS } from '#core/limits.ts';
+import { editDraft } from '../../data/draft.ts';
+import { changePrints, type LayoutDraft, writePins } from '../../data/layout-draft.ts';
+import { readRows } from '../../data/rows.ts';
+import { choiceChips } from '../../fields/choice-chips.ts';
+import { choiceList } from '../../fields/choice-list.ts';
+import { numberField } from '../../fields/number-field.ts';
+import { printSwatch } from '../../fields/print-swatch.ts';
+import { type LayoutContext, tellAt } from './layout-context.ts';
+import { nameField } from './name-field.ts';
+
+const PATTERNS = ['scattered', 'checkerboard', 'diagonal', 'rings'] as const;
+const TOUCHES = ['sides', 'corners'] as const;
+
+/** Grid, prints and what is wanted of them. */
+export function askView(context: LayoutContext): TemplateResult {
+  const { status, words, act } = context;
+  const { layout } = words;
+  const { draft, answer } = status;
+  const set = (path: 'pattern' | 'touch', value: string) =>
+    act.choose(editDraft(draft, path, value));
+  return html`<div class="fields" part="size">
+      ${sideField(context, 'columns')}${sideField(context, 'rows')}
+    </div>
+    ${printsView(context)}
+    ${
+      context.isLocked('pattern')
+        ? ''
+        : choiceList<LayoutPattern>({
+            id: 'pattern',
+            label: layout.pattern,
+            choices: PATTERNS.map((name) => [name, layout.patterns[name]] as const),
+            chosen: (draft.pattern as LayoutPattern | undefined) ?? 'scattered',
+            fault: tellAt(context, 'pattern'),
+            onChoose: (value) => set('pattern', value),
+          })
+    }
+    ${
+      context.isLocked('touch')
+        ? ''
+        : choiceChips<Touch>({
+            name: 'touch',
+            legend: layout.touch,
+            choices: TOUCHES.map((name) => [name, layout.touches[name]] as const),
+            chosen: (draft.touch as Touch | undefined) ?? answer?.input.touch,
+            onChoose: (value) => set('touch', value),
+          })
+    }`;
+}
+
+/** Another grid has no place for what was pinned in this one. */
+function sideField(context: LayoutContext, path: 'columns' | 'rows'): TemplateResult {
+  const { status, words, act } = context;
+  return numberField({
+    id: path,
+    label: words.layout[path],
+    value: status.draft[path] ?? '',
+    isLocked: context.isLocked(path),
+    reason: words.light.locked,
+    fault: tellAt(context, path),
+    onInput: (typed) => act.type(path, writePins(editDraft(status.draft, path, typed), [])),
+  });
+}
+
+function printsView(context: LayoutContext): TemplateResult {
+  const { status, words, act } = context;
+  const { layout } = words;
+  const rows = readRows(status.draft, 'prints');
+  const isLocked = context.isLocked('prints');
+  const fault = tellAt(context, 'prints');
+  return html`<fieldset class="stack" part="prints">
+    <legend>${layout.prints}</legend>
+    <ul class="stack">${rows.map((row, at) => printView(context, row, at))}</ul>
+    ${fault && html`<p class="fault" role="alert">${fault} ${sayMissing(context)}</p>`}
+    ${
+      isLocked
+        ? html`<small>${words.light.locked}.</small>`
+        : html`<div class="chips">
+            <button
+              aria-label=${layout.fewer}
+              ?disabled=${rows.length <= SIZE_LIMITS.layoutPrints}
+              @click=${() => act.choose(changePrints(status.draft, false))}
+            >−</button>
+            <b>${rows.length}</b>
+            <button
+              aria-label=${layout.more}
+              ?disabled=${rows.length >= SIZE_LIMITS.prints}
+              @click=${() => act.choose(changePrints(status.draft, true))}
+            >+</button>
+          </div>
+          <small>${layout.even}</small>`
+    }
+  </fieldset>`;
+}
+
+/** By how much the counts miss the grid, where all are counts. */
+function sayMissing({ status, words }: LayoutContext): string {
+  const { columns = '', rows = '' } = status.draft;
+  const counts = readRows(status.draft, 'prints').map(({ count = '' }) => Number(count || NaN));
+  const missing = Number(columns) * Number(rows) - counts.reduce((sum, count) => sum + count, 0);
+  if (!Number.isInteger(missing) || missing === 0) return '';
+  return missing > 0 ? words.layout.short(missing) : words.layout.over(-missing);
+}
+
+function printView(
+  context: LayoutContext,
+  row: Readonly<Record<string, string>>,
+  at: number,
+): TemplateResult {
+  const { status, words, act } = context;
+  const { layout, light } = words;
+  const letter = letterOf(at);
+  const path = (name: 'id' | 'count') => `prints.${at}.${name}` as const;
+  const frame = { isLocked: context.isLocked('prints'), reason: light.locked };
+  return html`<li class="print">
+    ${printSwatch(at, row['color'])}
+    ${nameField({
+      ...frame,
+      id: `name-${letter}`,
+      label: layout.name(letter),
+      value: row['id'] ?? '',
+      fault: tellAt(context, path('id')),
+      onInput: (typed) => act.type(path('id'), editDraft(status.draft, path('id'), typed)),
+    })}
+    ${numberField({
+      ...frame,
+      id: `count-${letter}`,
+      label: layout.count(letter),
+      value: row['count'] ?? '',
+      placeholder: `${status.answer?.input.prints[at]?.count ?? ''}`,
+      fault: tellAt(context, path('count')),
+      onInput: (typed) => act.type(path('count'), countPrint(context, at, typed)),
+    })}
+  </li>`;
+}
+
+/** The first count that is typed makes those of the others counts too; the last one that is emptied none. */
+function countPrint({ status }: LayoutContext, at: number, typed: string): LayoutDraft {
+  const { draft, answer } = status;
+  const rows = readRows(draft, 'prints');
+  const filled = rows.map(({ count }, other) =>
+    other === at ? typed : (count ?? `${answer?.input.prints[other]?.count ?? ''}`),
+  );
+  const isNone =
+    typed === '' && rows.every(({ count = '' }, other) => other === at || count === '');
+  return filled.reduce<LayoutDraft>(
+    (next, count, other) => editDraft(next, `prints.${other}.count`, isNone ? undefined : count),
+    draft,
+  );
+}

@@ -1,0 +1,15 @@
+import type { TextSource } from '../languages.ts';
+import { en } from './en.ts';
+
+/** What the layout says beside the words that all light elements share, in one language; English sets what there is to say. */
+export type LayoutWords = typeof en;
+
+/** What the layout says beside the words that all light elements share, in every language. */
+export const layoutSource: TextSource<LayoutWords> = {
+  en,
+  load: {
+    es: async () => en,
+    de: async () => en,
+    fr: async () => en,
+  },
+};

@@ -4,7 +4,7 @@ import type { WashWords } from './source.ts';
 
 const count = makeCount('de');
 
-const few: Readonly<Record<number, string>> = { 1: 'einer Wäsche', 2: 'zwei Wäschen' };
+const few: Readonly<Record<number, string>> = { 1: 'eine Wäsche', 2: 'zwei Wäschen' };
 const times = (washes: number) => few[washes] ?? count(washes, 'Wäsche', 'Wäschen');
 const along = { length: 'Längs', width: 'Quer' } as const;
 const layers: Readonly<Record<Role, string>> = {
@@ -87,7 +87,7 @@ export const de: WashWords = {
     label: 'Der Quilt vorher und nachher',
     sew: 'Nähen',
     sewn: 'Genäht',
-    after: (washes) => `Nach ${times(washes)}`,
+    after: (washes) => `Nach ${times(washes).replace('eine', 'einer')}`,
     either: 'Mehr oder weniger',
     shrink: 'Läuft ein',
     drawing: (sewn, washed) => `Zwei Umrisse im Maßstab: genäht ${sewn}, gewaschen ${washed}.`,
@@ -144,7 +144,7 @@ export const de: WashWords = {
     steps: (marks, specimen, far) => [
       `Schneide eine Probe von ${specimen} im Quadrat fadengerade zu, nicht aus dem Zehntel der Breite neben den Webkanten.`,
       `Markiere längs des Ballens drei Paare von Punkten im Abstand von ${marks} und quer noch einmal drei. ${far}`,
-      'Notiere, wie der Ballen läuft. Versäubere die Kanten.',
+      'Notiere, in welche Richtung der Ballen läuft. Versäubere die Kanten.',
       'Wasche und trockne sie so, wie du es mit dem Quilt tun wirst. Lass sie eine Stunde flach liegen.',
       'Miss dieselben Paare noch einmal, auf einen Achtelzoll oder Millimeter, und gib sie ein.',
     ],

@@ -1,6 +1,8 @@
+import { render } from 'lit';
 import { describe, expect, test, vi } from 'vitest';
 import { readLength } from '#core/read-length.ts';
 import { numberField } from '../../../client/fields/number-field.ts';
+import { BASE_STYLES } from '../../../client/look/base-styles.ts';
 import { loadText } from '../../../client/text/languages.ts';
 import { sharedSource } from '../../../client/text/shared/source.ts';
 import { SOUND_ENTRIES, WRONG_ENTRIES } from '../../support/entry-table.ts';
@@ -78,6 +80,25 @@ describe('numberField', () => {
     const press = new PointerEvent('pointerdown', { bubbles: true, cancelable: true });
     find(root, '.fractions button').dispatchEvent(press);
     expect(press.defaultPrevented).toBe(true);
+  });
+});
+
+describe('the chips of a number field', () => {
+  test('each is as large as a fingertip wants, seven of them in the width of half a phone', () => {
+    const host = document.body.appendChild(document.createElement('div'));
+    const root = host.attachShadow({ mode: 'open' });
+    const sheet = new CSSStyleSheet();
+    // What a coarse pointer sees while the field is touched.
+    sheet.replaceSync(`${BASE_STYLES} :host{width:150px} .fractions{display:grid}`);
+    root.adoptedStyleSheets = [sheet];
+    render(numberField({ ...FIELD, fractions: 'Fractions' }), root);
+    const boxes = [...root.querySelectorAll('button')].map((chip) => chip.getBoundingClientRect());
+    expect(boxes).toHaveLength(7);
+    for (const box of boxes) {
+      expect(Math.min(box.width, box.height)).toBeGreaterThanOrEqual(44);
+      expect(box.right).toBeLessThanOrEqual(host.getBoundingClientRect().right);
+    }
+    host.remove();
   });
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { de } from '../../../../client/text/wash/de.ts';
 import { en } from '../../../../client/text/wash/en.ts';
 
 /** Every text of a table, functions called with stand-ins. */
@@ -30,5 +31,13 @@ describe('the words of wash in English', () => {
 
   test('en calls a cell by its swatch, its way and its end', () => {
     expect(en.swatches.cell(2, 'width', 'After')).toBe('Swatch 2, across the roll, after');
+  });
+
+  test('the words of the wash in German bend one wash as the sentence wants it', () => {
+    expect([de.times(1), de.result.after(1), de.result.after(3)]).toEqual([
+      'eine Wäsche',
+      'Nach einer Wäsche',
+      'Nach 3 Wäschen',
+    ]);
   });
 });

@@ -1,7 +1,11 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import * as onDevice from '../../../../client/data/on-device.ts';
 import { type SizeDetail, SizeElement } from '../../../../client/elements/size/size-element.ts';
+import { type Language, loadText } from '../../../../client/text/languages.ts';
+import { lightSource } from '../../../../client/text/light/source.ts';
+import { sizeSource } from '../../../../client/text/size/source.ts';
 import { answerAs, serve } from '../../../support/answering.ts';
+import { findBrokenRules } from '../../../support/find-broken-rules.ts';
 import { planThrow } from '../../../support/plan-throw.ts';
 import { find, readText, type } from '../../../support/render.ts';
 
@@ -242,6 +246,50 @@ describe('SizeElement', () => {
       'note',
     ]);
     expect(find(element, 'p:not([slot])').assignedSlot).toBeNull();
+  });
+
+  describe.each(['en', 'es', 'de', 'fr'])('in %s', (lang) => {
+    const states: readonly (readonly [string, string])[] = [
+      ['at first', ''],
+      ['with a danger, and with what could not be used', 'preset="target.size=cot&amp;colour=red"'],
+      ['with all that is set', 'preset="target.size=lap" locked="target unit"'],
+      ['with something wrong', 'preset="target.width=40&amp;target.height="'],
+      ['switched off', 'disabled'],
+    ];
+
+    test.each(states)('it breaks no rule of accessibility %s', async (_state, attributes) => {
+      for (const width of [320, 1100]) {
+        const root = document.createElement('div');
+        root.setAttribute('style', `width:${width}px`);
+        const element = await open(`<ragbloom-size lang="${lang}" ${attributes}></ragbloom-size>`);
+        element.replaceWith(root);
+        root.append(element);
+        await settle(element);
+        expect(await findBrokenRules(element)).toEqual([]);
+        expect(root.scrollWidth).toBeLessThanOrEqual(width);
+      }
+    });
+
+    test('it says all it says in that language', async () => {
+      const element = await open(`<ragbloom-size lang="${lang}"></ragbloom-size>`);
+      const words = await loadText(sizeSource, lang as Language);
+      expect(readText(inside(element), 'h2')).toBe(words.title.replace(/\s+/g, ' '));
+      expect(read(element, 'link')).toBe(words.whole.replace(/\s+/g, ' '));
+      serve(() => new Response('', { status: 429 }));
+      await say(element, '#width', '33');
+      const { trouble } = await loadText(lightSource, lang as Language);
+      expect(read(element, 'notices')).toContain(trouble.busy.replace(/\s+/g, ' '));
+    });
+  });
+
+  test('all that is pressed or typed into is 44 px tall', async () => {
+    const element = await open();
+    for (const target of inside(element).querySelectorAll(
+      ':is(input, select, button, a):not(.fractions *)',
+    )) {
+      const shown = target.closest('.chip') ?? target;
+      expect(shown.getBoundingClientRect().height).toBeGreaterThanOrEqual(44);
+    }
   });
 
   test('it is hidden where its host hides it', async () => {

@@ -5,6 +5,7 @@ import {
   YardageElement,
 } from '../../../../client/elements/yardage/yardage-element.ts';
 import { answerAs, serve } from '../../../support/answering.ts';
+import { findBrokenRules } from '../../../support/find-broken-rules.ts';
 import { find, readText, type } from '../../../support/render.ts';
 
 const sound = answerAs(onDevice.computeYardage);
@@ -164,6 +165,27 @@ describe('YardageElement', () => {
     await press(element, 'Try again');
     expect(read(element, 'notices')).toBe('');
     expect(element.value).toContain('count=25');
+  });
+
+  describe.each(['en', 'es', 'de', 'fr'])('in %s', (lang) => {
+    test.each([
+      ['at first', CLOTH, ''],
+      ['with all that is set', CLOTH, 'locked="fabrics unit"'],
+      ['with something wrong', CLOTH.replace('count=42', 'count='), ''],
+    ])('it breaks no rule of accessibility %s', async (_state, preset, attributes) => {
+      for (const width of [320, 1100]) {
+        const root = document.createElement('div');
+        root.setAttribute('style', `width:${width}px`);
+        const element = await open(
+          `<ragbloom-yardage lang="${lang}" preset="${preset}" ${attributes}></ragbloom-yardage>`,
+        );
+        element.replaceWith(root);
+        root.append(element);
+        await settle(element);
+        expect(await findBrokenRules(element)).toEqual([]);
+        expect(root.scrollWidth).toBeLessThanOrEqual(width);
+      }
+    });
   });
 
   test('it answers without the service where the device can', async () => {

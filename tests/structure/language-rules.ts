@@ -19,6 +19,7 @@ export const SAME: readonly string[] = [
   'Fractions',
   'Fleece',
   'diagonal',
+  'page',
 ];
 
 /** What one language has otherwise than English has it: keys, kinds, lengths of lists, numbers of parameters. */

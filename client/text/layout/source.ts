@@ -8,8 +8,8 @@ export type LayoutWords = typeof en;
 export const layoutSource: TextSource<LayoutWords> = {
   en,
   load: {
-    es: async () => en,
-    de: async () => en,
-    fr: async () => en,
+    es: async () => (await import('./es.ts')).es,
+    de: async () => (await import('./de.ts')).de,
+    fr: async () => (await import('./fr.ts')).fr,
   },
 };

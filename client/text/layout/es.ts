@@ -46,7 +46,7 @@ export const es: LayoutWords = {
   },
   best: 'Ninguna disposición de estos estampados se toca menos.',
   spread: 'Con qué igualdad cae cada estampado',
-  columnsOf: ['Estampado', 'Bloques', 'Desvío por filas', 'Desvío por columnas', 'Del centro'],
+  columnsOf: ['Tela', 'Bloques', '± fila', '± columna', '± centro'],
   taken: (cell) => `${cell} está cogido. Elige el bloque con el que cambia.`,
   letGo: (cell) => `${cell} vuelve a su sitio.`,
   pinnedNow: (cell) => `${cell} está fijo.`,

@@ -46,7 +46,7 @@ export const fr: LayoutWords = {
   },
   best: 'Aucune disposition de ces imprimés ne se touche moins.',
   spread: 'Comment chaque imprimé se répartit',
-  columnsOf: ['Imprimé', 'Blocs', 'Écart par rangs', 'Écart par colonnes', 'Hors du centre'],
+  columnsOf: ['Imprimé', 'Blocs', '± rang', '± colonne', '± centre'],
   taken: (cell) => `${cell} est pris. Choisissez le bloc avec lequel il change de place.`,
   letGo: (cell) => `${cell} est reposé.`,
   pinnedNow: (cell) => `${cell} est épinglé.`,

@@ -1,199 +1,161 @@
 import { globSync } from 'node:fs';
-import { mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { readFile, rm } from 'node:fs/promises';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { type BuildOptions, build, type Metafile } from 'esbuild';
+import { ELEMENTS, PAGE } from './build/budgets.ts';
+import { bundleElements, type ElementBundle, listLoaded } from './build/bundle-elements.ts';
+import { bundleScripts, type Script } from './build/bundle-scripts.ts';
+import { fillPage } from './build/fill-page.ts';
+import { placeFile } from './build/place-file.ts';
+import { findExcess, type Load, weighLoads } from './build/weigh-loads.ts';
+import { VERSION } from './embed/version.ts';
 import { TOKENS } from './look/tokens.ts';
-import { ELEMENT } from './make-lighter.ts';
+import { bundleOffline } from './offline/bundle-offline.ts';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
+/** Where the scripts of the elements lie in the folder of pages. */
+const FOLDER = `embed/${VERSION}/`;
+/** The script that brings them, which stays at its address from version to version. */
+const LOADER = `embed/v${VERSION.split('.')[0]}.js`;
 
-/** Greatest size of each bundle that a browser loads, in bytes after gzip: the one table of budgets. */
-export const budget: Readonly<Record<string, number>> = {
-  'embed.js': 25_000,
-  'on-device.js': 52_000,
-  'embed-wash.js': 38_000,
-  'wash-on-device.js': 20_000,
-  'embed-stash.js': 32_000,
-  'stash-on-device.js': 30_000,
-  'embed-kits.js': 32_000,
-  'kits-on-device.js': 40_000,
-  'csv-tool.js': 9_000,
-};
+/** What the counter fetches only when it is needed, and must have without a signal too. */
+const LATER_AT_COUNTER = ['client/data/counter-nearest.ts', 'client/drawing/draw-code.ts'];
 
-/** One bundled script: its name, its bytes after gzip, and what went into it. */
-export type Bundle = {
-  readonly name: string;
-  readonly gzip: number;
-  readonly meta: Metafile;
-};
+/** Scripts of pages that stand by themselves: of the frames, and of the page that makes snippets. */
+const ALONE = ['client/frame/frame.ts', 'client/maker/maker.ts'];
 
-const targets: readonly BuildOptions[] = [
-  {
-    entryPoints: ['client/embed.ts'],
-    outfile: 'assets/embed.js',
-    ...ELEMENT,
-  },
-  {
-    entryPoints: ['client/embed-wash.ts'],
-    outfile: 'assets/embed-wash.js',
-    ...ELEMENT,
-  },
-  {
-    entryPoints: ['client/data/wash-on-device.ts'],
-    outfile: 'assets/wash-on-device.js',
-    platform: 'browser',
-    format: 'esm',
-    target: 'es2022',
-    legalComments: 'none',
-  },
-  {
-    entryPoints: ['client/data/on-device.ts'],
-    outfile: 'assets/on-device.js',
-    platform: 'browser',
-    format: 'esm',
-    target: 'es2022',
-    legalComments: 'none',
-  },
-  {
-    entryPoints: ['client/embed-stash.ts'],
-    outfile: 'assets/embed-stash.js',
-    ...ELEMENT,
-  },
-  {
-    entryPoints: ['client/data/stash-on-device.ts'],
-    outfile: 'assets/stash-on-device.js',
-    platform: 'browser',
-    format: 'esm',
-    target: 'es2022',
-    legalComments: 'none',
-  },
-  {
-    entryPoints: ['client/embed-kits.ts'],
-    outfile: 'assets/embed-kits.js',
-    ...ELEMENT,
-  },
-  {
-    entryPoints: ['client/data/kits-on-device.ts'],
-    outfile: 'assets/kits-on-device.js',
-    platform: 'browser',
-    format: 'esm',
-    target: 'es2022',
-    legalComments: 'none',
-  },
-  {
-    entryPoints: ['client/data/csv-tool.ts'],
-    outfile: 'assets/csv-tool.js',
-    platform: 'browser',
-    format: 'esm',
-    target: 'es2022',
-    legalComments: 'external',
-  },
-  {
-    entryPoints: ['api/worker.ts'],
-    outfile: 'worker/worker.js',
-    platform: 'browser',
-    conditions: ['workerd', 'worker'],
-    format: 'esm',
-    target: 'es2023',
-    legalComments: 'none',
-  },
-];
+/** What a build made. */
+export interface Site {
+  readonly worker: Script;
+  /** All scripts that a browser loads. */
+  readonly scripts: readonly Script[];
+  readonly loads: readonly Load[];
+}
 
 /**
- * Builds the whole site from the sources beside this file: the worker, the client bundle, the pages.
+ * Builds the whole site from the sources beside this file: the worker, the scripts of the elements, the pages.
  * Files are put in place one by one and whole, so a server that reads meanwhile never sees half of one.
  *
- * @param out the folder to fill: `worker/worker.js`, `assets/` and a `*.meta.json` for each bundle.
- * @returns the bundles, in no promised order; one whose entry file does not exist is left out.
+ * @param out the folder to fill: `worker/worker.js` and `assets/`.
  */
-export async function buildSite(out: string): Promise<readonly Bundle[]> {
-  const bundled = await Promise.all(targets.filter(hasEntry).map((target) => bundle(target, out)));
-  const copied = await copyPages(out);
-  const wanted = new Set([...bundled.flatMap(({ written }) => written), ...copied]);
-  const found = globSync('assets/**', { cwd: out, withFileTypes: true });
-  const stale = found
-    .filter((entry) => entry.isFile())
-    .map((entry) => join(entry.parentPath, entry.name))
-    .filter((file) => !wanted.has(file));
-  await Promise.all(stale.map((file) => rm(file, { force: true })));
-  return bundled.map(({ name, gzip, meta }) => ({ name, gzip, meta }));
-}
-
-/** Says of each bundle that is over its budget by how much; an empty list when none is. */
-export function findExcess(
-  bundles: readonly Pick<Bundle, 'name' | 'gzip'>[],
-  limits = budget,
-): readonly string[] {
-  return bundles.flatMap(({ name, gzip }) => {
-    const limit = limits[name];
-    if (limit === undefined || gzip <= limit) return [];
-    return [
-      `${name} is ${gzip} bytes after gzip, ${gzip - limit} more than its budget of ${limit}.`,
-    ];
-  });
-}
-
-function hasEntry({ entryPoints }: BuildOptions): boolean {
-  return Array.isArray(entryPoints) && globSync(entryPoints.map(String), { cwd: root }).length > 0;
-}
-
-async function bundle(target: BuildOptions, out: string) {
-  const outfile = join(out, String(target.outfile));
-  const shared = { absWorkingDir: root, bundle: true, minify: true, charset: 'utf8' } as const;
-  const { outputFiles, metafile } = await build({
-    ...target,
-    ...shared,
-    outfile,
-    metafile: true,
-    write: false,
-  });
-  const name = basename(String(target.outfile));
-  const script = outputFiles.find((file) => file.path === outfile);
-  if (script === undefined) throw new Error(`The bundler gave no ${name}.`);
-  const metaFile = join(out, `${name.replace('.js', '')}.meta.json`);
-  await Promise.all([
-    ...outputFiles.map((file) => placeFile(file.path, file.contents)),
-    placeFile(metaFile, JSON.stringify(metafile)),
+export async function buildSite(out: string): Promise<Site> {
+  const [worker, bundle] = await Promise.all([
+    bundleWorker(),
+    bundleElements(Object.keys(ELEMENTS)),
   ]);
-  const gzip = gzipSync(script.contents, { level: 9 }).length;
-  return { name, gzip, meta: metafile, written: outputFiles.map((file) => file.path) };
-}
-
-async function copyPages(out: string): Promise<readonly string[]> {
-  const sources = [
-    ...globSync('pages/**/*', { cwd: join(root, 'client'), withFileTypes: true }),
-    ...globSync('look/**/*.css', { cwd: join(root, 'client'), withFileTypes: true }),
-  ].filter((entry) => entry.isFile() && !entry.name.endsWith('.ts'));
-  return Promise.all(
-    sources.map(async (entry) => {
-      const source = join(entry.parentPath, entry.name);
-      const path = source.slice(join(root, 'client', '/').length).replace(/^pages[/\\]/, '');
-      const target = join(out, 'assets', path);
-      const text = await readFile(source);
-      const isLook = path === join('look', 'page.css');
-      await placeFile(target, isLook ? `:root {${TOKENS}}\n${text}` : text);
-      return target;
-    }),
+  const [stable, pinned] = await Promise.all(
+    [FOLDER.replace('embed/', ''), './'].map((folder) => bundleLoader(bundle, folder)),
   );
+  if (stable === undefined || pinned === undefined) throw new Error('There is no loader.');
+  const pages = await listPages(bundle);
+  const alone = await bundleScripts({ entryPoints: ALONE, entryNames: '[name]', format: 'iife' });
+  const assets: Readonly<Record<string, string | Uint8Array>> = {
+    ...Object.fromEntries(bundle.scripts.map(({ name, contents }) => [FOLDER + name, contents])),
+    [LOADER]: stable.contents,
+    [`${FOLDER}embed.js`]: pinned.contents,
+    ...Object.fromEntries(alone.map(({ name, contents }) => [name, contents])),
+    ...pages,
+  };
+  const lazy = listLater(bundle.scripts, LATER_AT_COUNTER).map((name) => FOLDER + name);
+  const offline = await bundleOffline(assets, { page: 'counter.html', lazy });
+  await placeFile(join(out, 'worker', 'worker.js'), worker.contents);
+  const placed = Object.entries({ ...assets, ...offline }).map(async ([path, contents]) => {
+    await placeFile(join(out, 'assets', path), contents);
+    return join(out, 'assets', path);
+  });
+  await removeOthers(join(out, 'assets'), new Set(await Promise.all(placed)));
+  const loads = [...weighLoads(stable, bundle), ...weighPages(stable, bundle, pages)];
+  return { worker, scripts: [stable, ...bundle.scripts], loads };
 }
 
-async function placeFile(path: string, contents: string | Uint8Array): Promise<void> {
-  const draft = join(dirname(path), `.${process.pid}-${Math.random().toString(36).slice(2)}.draft`);
-  await mkdir(dirname(path), { recursive: true });
-  await writeFile(draft, contents);
-  await rename(draft, path);
+/** What an element fetches later, by its sources, with all that this loads. */
+function listLater(scripts: readonly Script[], sources: readonly string[]): readonly string[] {
+  return scripts
+    .filter(({ entry = '' }) => sources.includes(entry))
+    .flatMap((script) => listLoaded(script, scripts));
+}
+
+async function bundleWorker(): Promise<Script> {
+  const [worker] = await bundleScripts({
+    entryPoints: ['api/worker.ts'],
+    entryNames: '[name]',
+    conditions: ['workerd', 'worker'],
+    target: 'es2023',
+  });
+  if (worker === undefined) throw new Error('The bundler gave no worker.');
+  return worker;
+}
+
+/** The script that brings elements, told where their files lie seen from itself. */
+async function bundleLoader({ elements }: ElementBundle, folder: string): Promise<Script> {
+  const files = elements.map(({ name, first }) => [
+    `ragbloom-${name}`,
+    first.map((file) => file.replace(/\.js$/, '')),
+  ]);
+  const [loader] = await bundleScripts({
+    entryPoints: ['client/embed/loader.ts'],
+    format: 'iife',
+    define: { FILES: JSON.stringify(Object.fromEntries(files)), FOLDER: JSON.stringify(folder) },
+  });
+  if (loader === undefined) throw new Error('The bundler gave no loader.');
+  return loader;
+}
+
+/** What stands in the folders of pages and of the look, by its path among the assets. */
+async function listPages({
+  elements,
+}: ElementBundle): Promise<Record<string, string | Uint8Array>> {
+  const cwd = join(root, 'client');
+  const sources = [
+    ...globSync('pages/**/*', { cwd, withFileTypes: true }),
+    ...globSync('look/**/*.css', { cwd, withFileTypes: true }),
+  ].filter((entry) => entry.isFile() && !entry.name.endsWith('.ts'));
+  const read = sources.map(async ({ parentPath, name }) => {
+    const source = join(parentPath, name);
+    const path = source
+      .slice(cwd.length + 1)
+      .replaceAll('\\', '/')
+      .replace(/^pages\//, '');
+    const bytes = await readFile(source);
+    if (path === 'look/page.css') return [path, `:root {${TOKENS}}\n${bytes}`];
+    return [path, path.endsWith('.html') ? fillPage(`${bytes}`, elements, `/${FOLDER}`) : bytes];
+  });
+  return Object.fromEntries(await Promise.all(read));
+}
+
+/** Pages with their style sheet and all that their elements load before they show. */
+function weighPages(
+  loader: Script,
+  { scripts }: ElementBundle,
+  pages: Readonly<Record<string, string | Uint8Array>>,
+): readonly Load[] {
+  const css = pages['look/page.css'] ?? '';
+  return Object.entries(pages).flatMap(([path, html]) => {
+    if (!path.endsWith('.html') || !`${html}`.includes(LOADER)) return [];
+    const held = scripts.filter(({ name }) => `${html}`.includes(`/${name}"`));
+    const texts = [html, css].map((text) => gzipSync(text, { level: 9 }).length);
+    const parts = [...texts, loader.gzip, ...held.map(({ gzip }) => gzip)];
+    return [{ name: path, gzip: parts.reduce((sum, part) => sum + part, 0), limit: PAGE }];
+  });
+}
+
+async function removeOthers(folder: string, wanted: ReadonlySet<string>): Promise<void> {
+  const found = globSync('**', { cwd: folder, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name));
+  const stale = found.filter((file) => !wanted.has(file));
+  await Promise.all(stale.map((file) => rm(file, { force: true })));
 }
 
 if (import.meta.main) {
-  const bundles = await buildSite(join(root, '.build'));
-  for (const { name, gzip } of bundles) {
-    const limit = budget[name];
-    const share = limit === undefined ? '' : ` of ${limit}, ${((100 * gzip) / limit).toFixed(1)} %`;
-    console.log(`${name.padEnd(10)} ${gzip} bytes after gzip${share}`);
+  const { worker, loads } = await buildSite(join(root, '.build'));
+  console.log(`${String(worker.gzip).padStart(7)} bytes after gzip: the worker`);
+  for (const { name, gzip, limit } of loads) {
+    const share = ((100 * gzip) / limit).toFixed(1);
+    console.log(`${String(gzip).padStart(7)} of ${limit}, ${share.padStart(5)} %: ${name}`);
   }
-  const excess = findExcess(bundles);
+  const excess = findExcess(loads);
   for (const sentence of excess) console.error(sentence);
   if (excess.length > 0) process.exitCode = 1;
 }

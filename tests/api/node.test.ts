@@ -42,7 +42,8 @@ const rows: readonly [name: string, path: string, init?: RequestInit][] = [
   ['health', '/health'],
   ['the description', '/openapi.json'],
   ['the page', '/'],
-  ['a script', '/embed.js'],
+  ['the script of the elements', '/embed/v1.js'],
+  ['a file that is not there', '/embed/1.0.0/none.js'],
 ];
 const COMPARED = [
   ...['content-type', 'cache-control', 'content-location', 'allow', 'content-security-policy'],

@@ -1,46 +1,61 @@
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { type Bundle, budget, buildSite, findExcess } from '../../client/build.ts';
+import { ELEMENTS } from '../../client/build/budgets.ts';
+import { buildSite, type Site } from '../../client/build.ts';
 import { findForbidden, findLeftovers } from './bundle-rules.ts';
+import { listFiles, readText } from './source-tree.ts';
 
-describe('the bundles that a page loads', () => {
+describe('the scripts that a page loads', () => {
   let out = '';
-  let bundles: readonly Bundle[] = [];
+  let site: Site;
   beforeAll(async () => {
     out = await mkdtemp(join(tmpdir(), 'ragbloom-bundle-'));
-    bundles = (await buildSite(out)).filter(({ name }) => name !== 'worker.js');
+    site = await buildSite(out);
   }, 60_000);
   afterAll(() => rm(out, { recursive: true, force: true }));
 
-  test('there is one for the element, and it holds the element, lit and the core', () => {
-    const inputs = Object.keys(bundles.find(({ name }) => name === 'embed.js')?.meta.inputs ?? {});
-    expect(inputs).toContain('client/embed.ts');
-    expect(inputs).toContain('client/elements/plan/plan-element.ts');
-    expect(inputs.some((input) => input.startsWith('node_modules/lit-html/'))).toBe(true);
-    expect(inputs.some((input) => input.startsWith('api/core/'))).toBe(true);
+  test.each(Object.keys(ELEMENTS))(
+    'there is one for %s, which holds it, and lit is in the base',
+    (name) => {
+      const entry = `client/embed/register-${name}.ts`;
+      const inputs = site.scripts.find((script) => script.entry === entry)?.inputs ?? [];
+      expect(inputs).toContain(`client/elements/${name}/${name}-element.ts`);
+      expect(inputs.filter((input) => input.startsWith('node_modules/lit'))).toEqual([]);
+    },
+  );
+
+  test('lit is in one of them alone', () => {
+    const held = site.scripts.filter(({ inputs }) =>
+      inputs.some((input) => input.startsWith('node_modules/lit-html/')),
+    );
+    expect(held.map(({ name }) => name.split('-')[0])).toEqual(['base']);
   });
 
   test('none holds zod, hono, or a room of the service beside the core', () => {
-    const found = bundles.map(({ meta }) => findForbidden(Object.keys(meta.inputs)));
-    expect(found).toEqual(bundles.map(() => []));
+    expect(site.scripts.flatMap(({ inputs }) => findForbidden(inputs))).toEqual([]);
   });
 
-  test('each has a budget and keeps to it', () => {
-    for (const { name } of bundles) expect(budget).toHaveProperty([name]);
-    expect(findExcess(bundles)).toEqual([]);
+  test('none holds code for making instead of for use', () => {
+    const texts = site.scripts.map(({ contents }) => new TextDecoder().decode(contents));
+    expect(texts.flatMap(findLeftovers)).toEqual([]);
+  });
+});
+
+describe('the elements', () => {
+  const folders = listFiles('client/elements/*/*-element.ts').map(
+    (file) => file.split('/')[2] ?? '',
+  );
+
+  test('each has a budget in client/build/budgets.ts, and each budget an element', () => {
+    expect(Object.keys(ELEMENTS).toSorted()).toEqual(folders.toSorted());
   });
 
-  test('the element with all that it needs at once is at most 25 kB after gzip', () => {
-    const element = bundles.find(({ name }) => name === 'embed.js');
-    expect(element?.gzip).toBeGreaterThan(0);
-    expect(element?.gzip).toBeLessThanOrEqual(25_000);
-  });
-
-  test('none holds code for making instead of for use', async () => {
-    const scripts = bundles.map(({ name }) => readFile(join(out, 'assets', name), 'utf8'));
-    expect((await Promise.all(scripts)).flatMap(findLeftovers)).toEqual([]);
+  test.each(folders)('%s is registered under its name by client/embed/register-….ts', (name) => {
+    const text = readText(`client/embed/register-${name}.ts`);
+    expect(text).toContain(`'../elements/${name}/${name}-element.ts'`);
+    expect(text).toContain(`registerElement('${name}', `);
   });
 });
 
@@ -58,7 +73,7 @@ describe('findForbidden', () => {
     expect(findForbidden([input])).toEqual([input]);
   });
 
-  test.each(['api/core/plan.ts', 'client/embed.ts', 'node_modules/valibot/dist/index.mjs'])(
+  test.each(['api/core/plan.ts', 'client/embed/loader.ts', 'node_modules/valibot/dist/index.mjs'])(
     'findForbidden([%j]) lets pass',
     (input) => {
       expect(findForbidden([input])).toEqual([]);

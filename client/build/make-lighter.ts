@@ -1,74 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { type BuildOptions, type PluginBuild, transform } from 'esbuild';
-
-/**
- * Names that only our own code says, to itself: on no wire, in no document and in no other bundle, so that each is
- * shortened wherever it stands.
- */
-export const INNER_NAMES = [
-  'between',
-  'bloomed',
-  'called',
-  'choices',
-  'colorOf',
-  'describedBy',
-  'draft',
-  'example',
-  'faceHeight',
-  'faceWidth',
-  'facts',
-  'fault',
-  'figures',
-  'fractions',
-  'hasLetters',
-  'hostFaults',
-  'invalid',
-  'isAhead',
-  'isAnswer',
-  'isBusy',
-  'isCount',
-  'isFaulty',
-  'isOn',
-  'isOpen',
-  'isUnreachable',
-  'kinds',
-  'language',
-  'leftOut',
-  'legend',
-  'loadCore',
-  'machines',
-  'measureIn',
-  'moreOthers',
-  'motif',
-  'onChange',
-  'onChoose',
-  'onInput',
-  'onToggle',
-  'others',
-  'patience',
-  'placeholder',
-  'quiet',
-  'ready',
-  'repeats',
-  'retry',
-  'rowsText',
-  'severities',
-  'shapes',
-  'shown',
-  'shrinkText',
-  'stale',
-  'states',
-  'threadText',
-  'tries',
-  'understand',
-  'unitQuestion',
-  'unreachable',
-  'weightText',
-  'wishFault',
-  'wishRead',
-  'wishText',
-  'workText',
-];
+import { type Plugin, type PluginBuild, transform } from 'esbuild';
 
 /**
  * Lit's way to give an element its styles, of which only the one is left that our browsers use: whoever knows
@@ -99,7 +30,7 @@ const BLANK_BEFORE = new RegExp(`\\s*\\n\\s*(</?(?:${BLOCKS})\\b)`, 'g');
  * leaves as it finds it. Once the code around them is minified a line end stands nowhere but in a template, where a
  * space does as well and none beside a block, and in a style sheet nothing at all.
  */
-function makeLighter(bundler: PluginBuild): void {
+function setup(bundler: PluginBuild): void {
   bundler.onLoad({ filter: /reactive-element[\\/]css-tag\.js$/ }, () => ({ contents: STYLES }));
   bundler.onLoad({ filter: /[\\/]client[\\/].*\.ts$/ }, async ({ path }) => {
     const source = await readFile(path, 'utf8');
@@ -114,13 +45,5 @@ function makeLighter(bundler: PluginBuild): void {
   });
 }
 
-/** How the script of an element is made. */
-export const ELEMENT: BuildOptions = {
-  plugins: [{ name: 'make-lighter', setup: makeLighter }],
-  // The second half is how Lit names what its own modules alone say to each other.
-  mangleProps: new RegExp(`^(${INNER_NAMES.join('|')}|_\\$[A-Z]\\w)$`),
-  platform: 'browser',
-  format: 'iife',
-  target: 'es2022',
-  legalComments: 'external',
-};
+/** What the scripts of elements are made lighter by. */
+export const makeLighter: Plugin = { name: 'make-lighter', setup };

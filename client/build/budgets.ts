@@ -1,0 +1,32 @@
+/** Greatest sizes in bytes after gzip: the one table of budgets, and of the elements that there are. */
+
+/** The script that brings elements. */
+export const LOADER = 2_000;
+
+/** By element, what a page loads before it shows: that script, the element, all it needs at once, with English. */
+export const ELEMENTS: Readonly<Record<string, number>> = {
+  plan: 34_000,
+  size: 19_500,
+  yardage: 19_500,
+  counter: 43_000,
+  compare: 25_500,
+  wash: 43_000,
+  stash: 33_500,
+  kits: 34_000,
+};
+
+/** What is fetched only when it is needed, by its source; the first row that a path begins with counts. */
+export const LAZY: Readonly<Record<string, number>> = {
+  'client/data/on-device.ts': 56_000,
+  'client/data/yardage-on-device.ts': 23_000,
+  'client/data/wash-on-device.ts': 17_000,
+  'client/data/stash-on-device.ts': 26_000,
+  'client/data/kits-on-device.ts': 37_000,
+  'client/data/csv-tool.ts': 8_000,
+  'client/text/shared/source.ts': 7_000,
+  'client/text/': 6_000,
+  'client/': 10_000,
+};
+
+/** A page of ours with its style sheet and all that its elements load before they show. */
+export const PAGE = 46_000;

@@ -1,0 +1,90 @@
+import { fileURLToPath } from 'node:url';
+import type { Plugin } from 'esbuild';
+import { bundleScripts, type Script } from './bundle-scripts.ts';
+import { makeLighter } from './make-lighter.ts';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+/** What all elements are made with, loaded once however many of them a page holds. */
+const BASE = `
+export { html, LitElement, noChange, nothing, svg, unsafeCSS } from 'lit';
+export { createRef, ref } from 'lit/directives/ref.js';`;
+
+/** An element as it is loaded. */
+export interface ElementScripts {
+  readonly name: string;
+  /** Names of the scripts that it needs before it shows: the one that registers it first. */
+  readonly first: readonly string[];
+}
+
+/** All scripts of the elements, and which of them each loads at first. */
+export interface ElementBundle {
+  readonly scripts: readonly Script[];
+  readonly elements: readonly ElementScripts[];
+}
+
+/**
+ * Bundles the elements: what all are made with, each element, and what is fetched only when it is needed. An element
+ * is bundled alone, since to share ever more with ever more others costs a page that holds one of them more than it
+ * gains. What is fetched later, such as the core or a language, stands for itself as well, but for a view, which
+ * shares with its element.
+ *
+ * @param names what comes after `ragbloom-` in the tags; `client/embed/register-<name>.ts` registers one.
+ */
+export async function bundleElements(names: readonly string[]): Promise<ElementBundle> {
+  const stdin = { contents: BASE, resolveDir: root, sourcefile: 'base' };
+  const [base] = await bundleScripts({ stdin, entryNames: 'base-[hash]', plugins: [makeLighter] });
+  if (base === undefined) throw new Error('The bundler gave no base.');
+  const lazy = new Map<string, Promise<Script>>();
+  const built = names.map(async (name) => {
+    const entryPoints = { [name]: `client/embed/register-${name}.ts` };
+    const plugins = [standApart(base.name, lazy), makeLighter];
+    return bundleScripts({ entryPoints, splitting: true, plugins });
+  });
+  const alone = await Promise.all(built);
+  const scripts = [base, ...alone.flat(), ...(await Promise.all(lazy.values()))];
+  const elements = names.map((name, at) => ({ name, first: listFirst(name, alone[at] ?? []) }));
+  return { scripts, elements };
+}
+
+/** What a script loads at once, and what these load, itself first. */
+export function listLoaded(start: Script, scripts: readonly Script[]): readonly string[] {
+  const found = new Set<string>();
+  const visit = (name: string) => {
+    if (found.has(name)) return;
+    found.add(name);
+    for (const next of scripts.find((script) => script.name === name)?.imports ?? []) visit(next);
+  };
+  visit(start.name);
+  return [...found];
+}
+
+function listFirst(name: string, scripts: readonly Script[]): readonly string[] {
+  const entry = `client/embed/register-${name}.ts`;
+  const start = scripts.find((script) => script.entry === entry);
+  if (start === undefined) throw new Error(`The bundler gave nothing for ${entry}.`);
+  return listLoaded(start, scripts);
+}
+
+/** Leaves out of an element what every element has, and what is fetched later and stands for itself. */
+function standApart(base: string, lazy: Map<string, Promise<Script>>): Plugin {
+  return {
+    name: 'stand-apart',
+    setup(bundler) {
+      bundler.onResolve({ filter: /^lit(\/|$)/ }, () => ({ path: `./${base}`, external: true }));
+      bundler.onResolve({ filter: /^\./ }, async ({ kind, path, resolveDir }) => {
+        const source = new URL(path, `file://${resolveDir}/`).pathname.slice(root.length);
+        if (kind !== 'dynamic-import' || source.startsWith('client/elements/')) return undefined;
+        if (!lazy.has(source)) lazy.set(source, bundleLazy(source));
+        return { path: `./${(await lazy.get(source))?.name}`, external: true };
+      });
+    },
+  };
+}
+
+async function bundleLazy(source: string): Promise<Script> {
+  const name = source.replace(/^client\/(data\/)?|\.ts$/g, '').replaceAll('/', '-');
+  const [script] = await bundleScripts({ entryPoints: { [name]: source }, plugins: [makeLighter] });
+  if (script === undefined) throw new Error(`The bundler gave nothing for ${source}.`);
+  return script;
+}

@@ -3,6 +3,9 @@ import { describeFault } from '../http/describe-fault.ts';
 import type { Seen } from './ask-view.ts';
 import type { Row, Telling } from './telling.ts';
 
+/** Its style sheet comes along, so that no page that has no result in it loads one. */
+const SHEET = '<link rel="stylesheet" href="/look/told.css">';
+
 /**
  * A result as plain HTML: figures in tables, what to take care of, the drawing; or what is wrong, in words.
  * It stands inside an element, which shows its own in its place as soon as it runs.
@@ -12,7 +15,7 @@ import type { Row, Telling } from './telling.ts';
  */
 export function writeResult(seen: Seen, form: string, isInert = false): string {
   const body = seen.ok ? writeTelling(seen.telling, isInert) : writeFaults(seen);
-  return `<div class="told" lang="en">${body}${form}</div>`;
+  return `<div class="told" lang="en">${SHEET}${body}${form}</div>`;
 }
 
 function writeTelling({ title, tables, cautions, image }: Telling, isInert: boolean): string {

@@ -12,7 +12,7 @@ describe('writeResult', () => {
   test('tells figures, cautions and the form, and escapes them', () => {
     const html = writeResult({ ok: true, query: '', telling }, '<form></form>');
     expect(html).toBe(
-      '<div class="told" lang="en"><h2>A &lt;b&gt;</h2>' +
+      '<div class="told" lang="en"><link rel="stylesheet" href="/look/told.css"><h2>A &lt;b&gt;</h2>' +
         '<noscript><img src="/v1/plan.svg?a=1&amp;b=2" alt="A &lt;b&gt;"></noscript>' +
         '<table><caption>T &amp; T</caption><tr><th scope="row">&lt;i&gt;</th><td>&quot;1&quot;</td></tr></table>' +
         '<h3>Take care</h3><ul><li class="danger">No &lt;quilt&gt;.</li></ul><form></form></div>',

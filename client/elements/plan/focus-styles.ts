@@ -22,6 +22,7 @@ dialog::backdrop{background:#0009}
 .focus .heaps{font-size:1em}
 @media(min-width:60em){.focus{font-size:24px}.sight{display:grid;grid-template-columns:minmax(20em,1fr) 1.2fr;align-content:start;column-gap:48px}
 .sight>*{margin-inline:0;grid-column:2}.sight>.picture-of-step{grid-column:1;grid-row:1/9;margin-block-start:0}.sight:not(:has(.picture-of-step)){grid-template-columns:1fr}.sight:not(:has(.picture-of-step))>*{grid-column:1}}
+@media(hover:none){.keys{display:none}}
 @media(forced-colors:active){.turn .go{color:ButtonText}}
 @media print{.focus{display:none!important}}
 `;

@@ -1,6 +1,10 @@
 import { html, type TemplateResult } from 'lit';
 import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import { foldView } from '../../fields/fold-view.ts';
 import type { PlanContext } from './plan-context.ts';
+
+/** More rows than this are folded away. */
+const FEW = 12;
 
 /** What a step needs beside its sentences: the stacks with their blocks, or the rows as they are laid. */
 export function workDetails(
@@ -14,10 +18,13 @@ export function workDetails(
     </ul>`;
   }
   if (step !== 'join') return undefined;
-  return html`<ul class="heaps rows">
+  const rows = html`<ul class="heaps rows">
     ${work.rows.map(
       ({ name, blocks }) =>
         html`<li>${text.checklist.row(name)} <b>${[...blocks].join(' ')}</b></li>`,
     )}
   </ul>`;
+  if (work.rows.length <= FEW) return rows;
+  const title = `${text.checklist.row('A')} – ${work.rows.at(-1)?.name}`;
+  return foldView({ title, body: rows });
 }

@@ -22,6 +22,13 @@ test('workDetails lists the rows as they are laid', () => {
   );
 });
 
+test('workDetails folds very many rows away', () => {
+  const long = planThrow({ target: { columns: 2, rows: 30 }, block: { cut: 6 } });
+  expect(show('join', long)).toHaveLength(30);
+  const root = renderFresh(workDetails(watchContext(), long, 'join'));
+  expect(root.querySelector('summary')?.textContent).toBe('Row A – AD');
+});
+
 test('workDetails has nothing to add to other steps, nor to a stack of one print', () => {
   expect(show('snip')).toEqual([]);
   const layers = [{ role: 'top', prints: 1 }, { role: 'backing' }] as const;

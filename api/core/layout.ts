@@ -33,6 +33,7 @@ export function planLayout(resolved: Resolved<LayoutInput>): LayoutAnswer {
   const pairs = touching.sides + (input.touch === 'corners' ? touching.corners : 0);
   const joins = listJoins(input, input.touch);
   const value = mixValues(input, cells, joins);
+  const letters = [...cells.join('')];
   return {
     engine: ENGINE,
     cells,
@@ -41,7 +42,8 @@ export function planLayout(resolved: Resolved<LayoutInput>): LayoutAnswer {
     optimal: pairs === fewest,
     spread: input.prints.map(({ id }, print) => ({ id, ...roundAll(measureSpread(cells, print)) })),
     joinCount: input.prints.map(({ id }, print) => {
-      const shows = [...cells.join('')].map((letter) => letter === letterOf(print));
+      const own = letterOf(print);
+      const shows = letters.map((letter) => letter === own);
       return { id, ...roundAll(countJoins(joins, shows)) };
     }),
     ...(value && { value }),

@@ -71,7 +71,8 @@ function swapChain(board: Board, exchange: Exchange, draw: Draw): number {
   const seen = new Uint8Array(cells.length);
   const start = draw(loose.length);
   for (let at = 0; at < loose.length; at += 1) {
-    const place = loose[(start + at) % loose.length] ?? 0;
+    const turn = start + at;
+    const place = loose[turn < loose.length ? turn : turn - loose.length] ?? 0;
     if (cells[place] !== from || seen[place] === 1) continue;
     const chain = followChain(board, place, to, seen);
     let surplus = 0;

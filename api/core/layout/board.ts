@@ -88,11 +88,12 @@ export function layOn({ cells, places }: Board, letters: readonly string[]): voi
 /** Harm of all touching pairs of a board: their number times `PAIR`, and those at sides. */
 export function weighHarm({ cells, places, near, harm }: Board): number {
   let sum = 0;
-  for (const place of places) {
+  for (let index = 0; index < places.length; index += 1) {
+    const place = places[index] ?? 0;
     const print = cells[place] ?? RIM;
     if (print < 0) continue;
-    for (const [at, step] of near.entries()) {
-      if (cells[place + step] === print) sum += harm[at] ?? 0;
+    for (let at = 0; at < near.length; at += 1) {
+      if (cells[place + (near[at] ?? 0)] === print) sum += harm[at] ?? 0;
     }
   }
   return sum / 2;

@@ -21,7 +21,8 @@ export interface JoinCount {
  * const { observed, expected } = countJoins({ pairs: [[0, 1], [1, 2]], degrees: [1, 2, 1] }, [true, true, false]); [observed, expected] // => [1, 0.6666666666666666]
  */
 export function countJoins({ pairs, degrees }: Joins, shows: readonly boolean[]): JoinCount {
-  const observed = pairs.filter(([one, other]) => shows[one] && shows[other]).length;
+  let observed = 0;
+  for (const pair of pairs) if (shows[pair[0]] && shows[pair[1]]) observed += 1;
   const blocks = shows.filter(Boolean).length;
   const joins = pairs.length;
   const sharing = degrees.reduce((sum, degree) => sum + degree * (degree - 1), 0);

@@ -1,7 +1,7 @@
 import type { Board } from './board.ts';
 import { swap } from './repair-touching.ts';
 import type { Draw } from './start-random.ts';
-import { type Tally, weighSwap } from './tally-board.ts';
+import { harmBetween, type Tally, weighSwap } from './tally-board.ts';
 
 /**
  * Spreads the prints of a full board over rows and columns, and lights among darks, without making
@@ -83,7 +83,7 @@ function weighValue(
   tally: Tally,
   [one, other, values]: readonly [number, number, readonly number[]],
 ): number {
-  const { cells, prints, near, harm } = board;
+  const { cells, prints } = board;
   const a = values[cells[one] ?? 0] ?? 0;
   const b = values[cells[other] ?? 0] ?? 0;
   let about = 0;
@@ -92,7 +92,6 @@ function weighValue(
       (tally.near[one * prints + print] ?? 0) - (tally.near[other * prints + print] ?? 0);
     about += more * (values[print] ?? 0);
   }
-  const at = near.indexOf(other - one);
-  const between = at < 0 ? 0 : (b - a) * (harm[at] ?? 0);
+  const between = (b - a) * harmBetween(board, one, other);
   return (b - a) * (about - between);
 }

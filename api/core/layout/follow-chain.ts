@@ -20,8 +20,9 @@ export function followChain(
   const chain = [start];
   seen[start] = 1;
   for (let at = 0; at < chain.length; at += 1) {
-    for (const step of near) {
-      const cell = (chain[at] ?? 0) + step;
+    const from = chain[at] ?? 0;
+    for (let way = 0; way < near.length; way += 1) {
+      const cell = from + (near[way] ?? 0);
       const print = cells[cell];
       if (seen[cell] === 1 || (print !== own && print !== other)) continue;
       seen[cell] = 1;

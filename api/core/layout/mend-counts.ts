@@ -6,7 +6,7 @@ import { relay, type Tally } from './tally-board.ts';
  * loose cells whose print is too many, the one that touches fewest of the print that is too few.
  */
 export function mendCounts(board: Board, tally: Tally): void {
-  const left = countLeft(board);
+  const left = Int32Array.from(countLeft(board));
   for (let print = 0; print < board.prints; print += 1) {
     while ((left[print] ?? 0) > 0) {
       const place = leastHarm(board, tally, left, print);
@@ -22,12 +22,13 @@ export function mendCounts(board: Board, tally: Tally): void {
 function leastHarm(
   { cells, loose, prints }: Board,
   tally: Tally,
-  left: readonly number[],
+  left: Int32Array,
   print: number,
 ): number | undefined {
   let best: number | undefined;
   let least = Number.POSITIVE_INFINITY;
-  for (const place of loose) {
+  for (let at = 0; at < loose.length; at += 1) {
+    const place = loose[at] ?? 0;
     const old = cells[place] ?? 0;
     if ((left[old] ?? 0) >= 0) continue;
     const harm =

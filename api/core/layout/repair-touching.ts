@@ -1,6 +1,6 @@
 import type { Board } from './board.ts';
 import type { Draw } from './start-random.ts';
-import { relay, type Tally, weighSwap } from './tally-board.ts';
+import { harmBetween, relay, type Tally, weighSwap } from './tally-board.ts';
 
 /** One repair: where it begins and how far it may go. */
 export interface Repair {
@@ -56,7 +56,8 @@ export function repairTouching(
 function pickTouching({ cells, loose, prints }: Board, tally: Tally, draw: Draw) {
   const start = draw(loose.length);
   for (let at = 0; at < loose.length; at += 1) {
-    const place = loose[(start + at) % loose.length] ?? 0;
+    const turn = start + at;
+    const place = loose[turn < loose.length ? turn : turn - loose.length] ?? 0;
     if ((tally.near[place * prints + (cells[place] ?? 0)] ?? 0) > 0) return place;
   }
   return undefined;
@@ -72,18 +73,30 @@ interface Choice {
 }
 
 function pickPartner(board: Board, tally: Tally, choice: Choice): number | undefined {
-  const { cells, loose } = board;
+  const { cells, loose, prints } = board;
+  const { near } = tally;
   const { place, round, until, spare, draw } = choice;
+  const own = cells[place] ?? 0;
+  const base = place * prints;
+  const harm = near[base + own] ?? 0;
+  const isResting = (until[place] ?? 0) > round;
   let best: number | undefined;
   let least = Number.POSITIVE_INFINITY;
   let alike = 0;
   for (let at = 0; at < loose.length; at += 1) {
     const other = loose[at] ?? 0;
-    if (cells[other] === cells[place]) continue;
-    const gain = weighSwap(board, tally, place, other);
+    const print = cells[other] ?? 0;
+    if (print === own) continue;
+    // As weighSwap does, with what is the same for all partners taken out of the loop.
+    const apart = near[other * prints + own] ?? 0;
+    const gain =
+      (near[base + print] ?? 0) -
+      harm +
+      apart -
+      (near[other * prints + print] ?? 0) -
+      2 * harmBetween(board, place, other);
     if (gain > least) continue;
-    const isTabu = (until[other] ?? 0) > round || (until[place] ?? 0) > round;
-    if (isTabu && spare + gain >= 0) continue;
+    if ((isResting || (until[other] ?? 0) > round) && spare + gain >= 0) continue;
     alike = gain < least ? 1 : alike + 1;
     least = gain;
     if (draw(alike) === 0) best = other;

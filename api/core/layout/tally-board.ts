@@ -19,14 +19,15 @@ export function tallyBoard(board: Board): Tally {
     rows: new Int32Array(prints * rows),
     columns: new Int32Array(prints * columns),
   };
-  for (const place of places) {
+  for (let index = 0; index < places.length; index += 1) {
+    const place = places[index] ?? 0;
     const print = cells[place] ?? 0;
     const row = board.row[place] ?? 0;
     const column = board.column[place] ?? 0;
     bump(tally.rows, print * rows + row, 1);
     bump(tally.columns, print * columns + column, 1);
-    for (const [at, step] of near.entries()) {
-      bump(tally.near, (place + step) * prints + print, harm[at] ?? 0);
+    for (let at = 0; at < near.length; at += 1) {
+      bump(tally.near, (place + (near[at] ?? 0)) * prints + print, harm[at] ?? 0);
     }
   }
   return tally;
@@ -44,16 +45,18 @@ export function relay(board: Board, tally: Tally, place: number, print: number):
   bump(tally.rows, print * rows + row, 1);
   bump(tally.columns, old * columns + column, -1);
   bump(tally.columns, print * columns + column, 1);
+  const { near: sums } = tally;
   for (let at = 0; at < near.length; at += 1) {
     const base = (place + (near[at] ?? 0)) * prints;
-    bump(tally.near, base + old, -(harm[at] ?? 0));
-    bump(tally.near, base + print, harm[at] ?? 0);
+    const own = harm[at] ?? 0;
+    sums[base + old] = (sums[base + old] ?? 0) - own;
+    sums[base + print] = (sums[base + print] ?? 0) + own;
   }
 }
 
 /** By how much the harm grows when two cells change places. */
 export function weighSwap(board: Board, tally: Tally, one: number, other: number): number {
-  const { prints, cells, near, harm } = board;
+  const { prints, cells } = board;
   const a = cells[one] ?? 0;
   const b = cells[other] ?? 0;
   const gain =
@@ -61,8 +64,16 @@ export function weighSwap(board: Board, tally: Tally, one: number, other: number
     (tally.near[one * prints + a] ?? 0) +
     (tally.near[other * prints + a] ?? 0) -
     (tally.near[other * prints + b] ?? 0);
-  const at = near.indexOf(other - one);
-  return at < 0 ? gain : gain - 2 * (harm[at] ?? 0);
+  return gain - 2 * harmBetween(board, one, other);
+}
+
+/** Harm of two cells showing one print: none where they do not touch. */
+export function harmBetween({ near, harm, stride }: Board, one: number, other: number): number {
+  const apart = other - one;
+  // Most cells are too far apart to touch, and that is quickly seen.
+  if (apart > stride + 1 || apart < -stride - 1) return 0;
+  const at = near.indexOf(apart);
+  return at < 0 ? 0 : (harm[at] ?? 0);
 }
 
 function bump(array: Int32Array, index: number, by: number): void {

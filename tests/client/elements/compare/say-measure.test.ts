@@ -31,8 +31,6 @@ test('roundAsSaid changes nothing of what is said', () => {
       (kind, value, isMetric) => {
         const telling = isMetric ? german : english;
         const rounded = roundAsSaid(kind, value, telling.unit);
-        const isTie = Math.abs(rounded - value) > 0 && kind === 'time';
-        fc.pre(!isTie);
         expect(sayMeasure(kind, rounded, telling)).toBe(sayMeasure(kind, value, telling));
       },
     ),

@@ -1,7 +1,8 @@
 import { TOKENS } from './tokens.ts';
 
 /**
- * What the smallest element wears: tokens, type, fields, chips, buttons. No `rem`: the root is the host's.
+ * What the smallest element wears: tokens, type, fields, chips, buttons. No `rem`: the root is the host's. The rules of
+ * a page beat those of `:host`, so that what layout rests on is said once more of what is inside.
  * Plain text, of which each element makes one sheet.
  */
 export const BASE_STYLES = `
@@ -11,7 +12,7 @@ display:block;container-type:inline-size;color:var(--ragbloom-ink);font:inherit;
 *,::before,::after{box-sizing:border-box;margin:0;padding:0;min-width:0}
 ul{list-style:none}
 fieldset{border:0}
-.whole{display:contents}
+.whole{container-type:inline-size;color:var(--ragbloom-ink);font-style:normal;font-weight:400;line-height:1.45;letter-spacing:normal;text-align:start;text-indent:0;text-transform:none;white-space:normal}
 h2{font-family:var(--ragbloom-display,inherit);font-size:1.3em;font-weight:600;line-height:1.2}
 small,label,legend,dt,.soft{color:var(--ragbloom-soft);font-size:.9em;font-weight:400}
 b,input{font-variant-numeric:tabular-nums}

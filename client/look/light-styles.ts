@@ -15,7 +15,7 @@ a{color:inherit;min-height:44px;display:grid;align-items:center;justify-self:sta
 .notice{border:1px solid;border-inline-start:6px solid var(--ragbloom-madder);padding:.6em .9em}
 .notice+.notice,.notice button{margin-top:.5em}
 .notice strong{color:var(--ragbloom-madder)}
-.waiting{min-height:28em}
+.waiting{min-height:25em}
 .busy section+section{opacity:.55;transition:opacity .2s .15s}
 @container(min-width:46em){.table{grid-template-columns:minmax(16em,1fr) minmax(0,44em);column-gap:2em}}
 @media print{.table>:first-child,button,a{display:none}.table{display:block}}

@@ -47,7 +47,7 @@ export const SHEET_STYLES = `
 .heed p{break-inside:avoid;margin:0 0 .4em;font-size:.8em}
 .heed .danger{border:.5mm solid #000;padding:.4em;font-size:.88em}
 @media print{
-:host{container-type:normal}
+:host,.whole{container-type:normal}
 .table:has(>.hand-out)>:not(.hand-out){display:none!important}
 .hand-out{position:static;visibility:visible}
 .leaf+.leaf{break-before:page}

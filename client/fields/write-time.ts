@@ -7,7 +7,7 @@ const MOST = 90;
  * Minutes of work as one says them: to five minutes, from an hour and a half on as hours to the nearest half.
  *
  * @example
- * writeTime('en', 42) // => '40\u00a0min'
+ * writeTime('en', 42) // => '45\u00a0min'
  * writeTime('en', 276) // => '4½\u00a0h'
  */
 export function writeTime(language: string, minutes: number): string {

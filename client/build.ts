@@ -5,9 +5,11 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { ELEMENTS, PAGE } from './build/budgets.ts';
 import { bundleElements, type ElementBundle, listLoaded } from './build/bundle-elements.ts';
+import { bundleLoaders } from './build/bundle-loaders.ts';
 import { bundleScripts, type Script } from './build/bundle-scripts.ts';
 import { fillPage } from './build/fill-page.ts';
 import { placeFile } from './build/place-file.ts';
+import { findBreach, type Signatures, signAll, signFile } from './build/sign-files.ts';
 import { findExcess, type Load, weighLoads } from './build/weigh-loads.ts';
 import { VERSION } from './embed/version.ts';
 import { TOKENS } from './look/tokens.ts';
@@ -18,9 +20,15 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const FOLDER = `embed/${VERSION}/`;
 /** The script that brings them, which stays at its address from version to version. */
 const LOADER = `embed/v${VERSION.split('.')[0]}.js`;
+/** What the bytes of each file of this version come to, for whoever pins it. */
+const MANIFEST = 'embed/manifest.json';
 
 /** What the counter fetches only when it is needed, and must have without a signal too. */
-const LATER_AT_COUNTER = ['client/data/counter-nearest.ts', 'client/drawing/draw-code.ts'];
+const LATER_AT_COUNTER = [
+  'client/data/counter-nearest.ts',
+  'client/drawing/draw-code.ts',
+  'client/text/shared/source.ts',
+];
 
 /** Scripts of pages that stand by themselves: of the frames, and of the page that makes snippets. */
 const ALONE = ['client/frame/frame.ts', 'client/maker/maker.ts'];
@@ -31,6 +39,8 @@ export interface Site {
   /** All scripts that a browser loads. */
   readonly scripts: readonly Script[];
   readonly loads: readonly Load[];
+  /** Those of this version by their path, signed. */
+  readonly files: Signatures;
 }
 
 /**
@@ -44,16 +54,19 @@ export async function buildSite(out: string): Promise<Site> {
     bundleWorker(),
     bundleElements(Object.keys(ELEMENTS)),
   ]);
-  const [stable, pinned] = await Promise.all(
-    [FOLDER.replace('embed/', ''), './'].map((folder) => bundleLoader(bundle, folder)),
-  );
-  if (stable === undefined || pinned === undefined) throw new Error('There is no loader.');
+  const { stable, pinned } = await bundleLoaders(bundle, VERSION);
+  const versioned = {
+    [`${FOLDER}embed.js`]: pinned.contents,
+    ...Object.fromEntries(bundle.scripts.map(({ name, contents }) => [FOLDER + name, contents])),
+  };
+  const signed = Object.entries(versioned).map(([path, file]) => [`/${path}`, signFile(file)]);
+  const files: Signatures = Object.fromEntries(signed);
   const pages = await listPages(bundle);
   const alone = await bundleScripts({ entryPoints: ALONE, entryNames: '[name]', format: 'iife' });
   const assets: Readonly<Record<string, string | Uint8Array>> = {
-    ...Object.fromEntries(bundle.scripts.map(({ name, contents }) => [FOLDER + name, contents])),
+    ...versioned,
     [LOADER]: stable.contents,
-    [`${FOLDER}embed.js`]: pinned.contents,
+    [MANIFEST]: `${JSON.stringify({ version: VERSION, files }, undefined, 2)}\n`,
     ...Object.fromEntries(alone.map(({ name, contents }) => [name, contents])),
     ...pages,
   };
@@ -65,8 +78,8 @@ export async function buildSite(out: string): Promise<Site> {
     return join(out, 'assets', path);
   });
   await removeOthers(join(out, 'assets'), new Set(await Promise.all(placed)));
-  const loads = [...weighLoads(stable, bundle), ...weighPages(stable, bundle, pages)];
-  return { worker, scripts: [stable, ...bundle.scripts], loads };
+  const loads = [...weighLoads({ stable, pinned }, bundle), ...weighPages(stable, bundle, pages)];
+  return { worker, scripts: [stable, pinned, ...bundle.scripts], loads, files };
 }
 
 /** What an element fetches later, by its sources, with all that this loads. */
@@ -85,21 +98,6 @@ async function bundleWorker(): Promise<Script> {
   });
   if (worker === undefined) throw new Error('The bundler gave no worker.');
   return worker;
-}
-
-/** The script that brings elements, told where their files lie seen from itself. */
-async function bundleLoader({ elements }: ElementBundle, folder: string): Promise<Script> {
-  const files = elements.map(({ name, first }) => [
-    `ragbloom-${name}`,
-    first.map((file) => file.replace(/\.js$/, '')),
-  ]);
-  const [loader] = await bundleScripts({
-    entryPoints: ['client/embed/loader.ts'],
-    format: 'iife',
-    define: { FILES: JSON.stringify(Object.fromEntries(files)), FOLDER: JSON.stringify(folder) },
-  });
-  if (loader === undefined) throw new Error('The bundler gave no loader.');
-  return loader;
 }
 
 /** What stands in the folders of pages and of the look, by its path among the assets. */
@@ -149,13 +147,14 @@ async function removeOthers(folder: string, wanted: ReadonlySet<string>): Promis
 }
 
 if (import.meta.main) {
-  const { worker, loads } = await buildSite(join(root, '.build'));
+  const { worker, loads, files } = await buildSite(join(root, '.build'));
   console.log(`${String(worker.gzip).padStart(7)} bytes after gzip: the worker`);
   for (const { name, gzip, limit } of loads) {
     const share = ((100 * gzip) / limit).toFixed(1);
     console.log(`${String(gzip).padStart(7)} of ${limit}, ${share.padStart(5)} %: ${name}`);
   }
-  const excess = findExcess(loads);
+  console.log(`Version ${VERSION} comes to ${signAll(files)}`);
+  const excess = [...findExcess(loads), ...[findBreach(VERSION, files) ?? []].flat()];
   for (const sentence of excess) console.error(sentence);
   if (excess.length > 0) process.exitCode = 1;
 }

@@ -1,64 +1,85 @@
 import { createHash } from 'node:crypto';
-import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'esbuild';
+import { type BuildOptions, build } from 'esbuild';
 
-/** What the service worker is made for: the files as they were built. */
-export interface BuiltSite {
-  /** The folder of the pages as they are served. */
-  readonly assets: string;
-  /** Paths of all pages, as a browser asks for them. */
-  readonly pages: readonly string[];
-  /** Paths to keep beforehand: pages, scripts, styles, pictures. */
-  readonly kept: readonly string[];
+/** Files of a built site, by their path in the folder that is served. */
+export type Assets = Readonly<Record<string, string | Uint8Array>>;
+
+/** What is kept on a device beforehand. */
+export interface Keeping {
+  /** The file of the page that is kept whole. */
+  readonly page: string;
+  /** Files that the page fetches only when they are needed. */
+  readonly lazy: readonly string[];
 }
 
-/** A service worker for exactly these files. */
-export interface OfflineBundle {
-  /** A digest of all that is kept: another one where a byte of it is another. */
-  readonly version: string;
-  readonly script: string;
+/** In a page, where the version of what is kept is put. */
+const VERSION_MARK = '<!--version-->';
+/** What every page loads beside its element, and the service worker itself. */
+const NAMES = { 'run-offline.ts': 'offline', 'service-worker.ts': 'service-worker' } as const;
+
+/**
+ * Adds to a built site what keeps one of its pages for when there is no signal: the script that every page loads, a
+ * service worker made for exactly these files, and the version in the page. The worker's text changes exactly when
+ * something changes that it keeps, which is how a browser knows of a newer version.
+ *
+ * @returns the files that are new or changed.
+ */
+export async function bundleOffline(assets: Assets, { page, lazy }: Keeping): Promise<Assets> {
+  const scripts = await bundle('run-offline.ts');
+  const all: Assets = { ...assets, ...scripts };
+  const html = `${all[page] ?? ''}`;
+  const kept = [...new Set([page, ...listFiles(html, all), ...lazy])];
+  const digest = createHash('sha256');
+  for (const file of kept) digest.update(file).update(all[file] ?? '');
+  const version = digest.digest('hex').slice(0, 8);
+  const worker = await bundle('service-worker.ts', {
+    VERSION: JSON.stringify(version),
+    PAGES: JSON.stringify(Object.keys(all).filter(isPage).map(pathOf)),
+    KEPT: JSON.stringify(kept.map(pathOf)),
+  });
+  return { ...scripts, ...worker, [page]: html.replace(VERSION_MARK, version) };
 }
 
 /**
- * Makes the service worker of a built site. Its text changes exactly when something changes that it keeps, which is how
- * a browser knows of a newer version.
+ * The path under which a file is served.
+ *
+ * @example
+ * pathOf('counter.html') // => '/counter'
+ * pathOf('index.html') // => '/'
+ * pathOf('look/page.css') // => '/look/page.css'
  */
-export async function bundleOffline({ assets, pages, kept }: BuiltSite): Promise<OfflineBundle> {
-  const digest = createHash('sha256');
-  for (const path of kept) {
-    digest.update(path).update(await readFile(join(assets, fileOf(path, pages))));
-  }
-  const version = digest.digest('hex').slice(0, 8);
+export function pathOf(file: string): string {
+  return `/${file.replace(/(^index)?\.html$/, '')}`;
+}
+
+function isPage(file: string): boolean {
+  return /^[a-z-]+\.html$/.test(file);
+}
+
+/** Files of our own that a page names. */
+function listFiles(html: string, all: Assets): readonly string[] {
+  const named = [...html.matchAll(/<(?:link|script)\b[^>]*(?:href|src)="\/([^"?#]+)"/g)];
+  return named.map(([, file = '']) => file).filter((file) => all[file] !== undefined);
+}
+
+/** A script and whatever it fetches only when it is needed, by their files. */
+async function bundle(source: keyof typeof NAMES, define: BuildOptions['define'] = {}) {
   const { outputFiles } = await build({
-    entryPoints: [fileURLToPath(new URL('service-worker.ts', import.meta.url))],
+    entryPoints: { [NAMES[source]]: fileURLToPath(new URL(source, import.meta.url)) },
+    outdir: '/',
+    chunkNames: 'offline-[name]-[hash]',
+    splitting: true,
     bundle: true,
     minify: true,
     write: false,
-    format: 'iife',
+    format: 'esm',
     platform: 'browser',
     target: 'es2022',
     charset: 'utf8',
     legalComments: 'none',
-    define: {
-      VERSION: JSON.stringify(version),
-      PAGES: JSON.stringify(pages),
-      KEPT: JSON.stringify(kept),
-    },
+    define,
   });
-  return { version, script: outputFiles[0]?.text ?? '' };
-}
-
-/**
- * The file that is served under a path.
- *
- * @example
- * fileOf('/counter', ['/counter']) // => 'counter.html'
- * fileOf('/', ['/']) // => 'index.html'
- * fileOf('/look/page.css', []) // => 'look/page.css'
- */
-export function fileOf(path: string, pages: readonly string[]): string {
-  if (!pages.includes(path)) return path.slice(1);
-  return path === '/' ? 'index.html' : `${path.slice(1)}.html`;
+  return Object.fromEntries(outputFiles.map(({ path, text }) => [basename(path), text]));
 }

@@ -1,12 +1,13 @@
 import { readCounter } from '../../client/data/counter-question.ts';
-import { readRows } from '../../client/data/counter-rows.ts';
 import type { AnyDraft } from '../../client/data/draft.ts';
-import type {
-  CounterActions,
-  CounterContext,
+import {
+  type CounterActions,
+  type CounterContext,
+  makeContext,
 } from '../../client/elements/counter/counter-context.ts';
-import { FIRST_STATE, inHand } from '../../client/elements/counter/counter-state.ts';
+import { FIRST_STATE } from '../../client/elements/counter/counter-state.ts';
 import { counterSource } from '../../client/text/counter/source.ts';
+import { lightSource } from '../../client/text/light/source.ts';
 import { sharedSource } from '../../client/text/shared/source.ts';
 
 /** What a scene at the counter is made of. */
@@ -30,7 +31,6 @@ export function setCounter({
   if (read !== undefined && !read.ok) throw new Error(JSON.stringify(read.faults));
   const counter = read?.value;
   const place = { question, shop };
-  const rows = counter === undefined ? [] : readRows(counter.needs, shop, currency);
   const done: unknown[][] = [];
   const act = new Proxy({} as CounterActions, {
     get:
@@ -38,8 +38,11 @@ export function setCounter({
       (...given: readonly unknown[]) =>
         done.push([name, ...given]),
   });
-  const text = { shared: sharedSource.en, counter: counterSource.en };
-  const at = inHand(place, rows.length);
-  const whole = { ...FIRST_STATE, place, counter, ...state };
-  return { context: { state: whole, rows, at, text, currency, canShare, act }, done };
+  const text = {
+    light: lightSource.en,
+    counter: counterSource.en,
+    sentences: sharedSource.en.faults,
+  };
+  const given = { state: { ...FIRST_STATE, place, counter, ...state }, text, canShare, act };
+  return { context: makeContext(given, currency), done };
 }

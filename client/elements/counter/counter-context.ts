@@ -4,15 +4,18 @@ import { fromMillimetres } from '#core/length.ts';
 import type { Fault } from '#core/outcome.ts';
 import type { CounterRow, ShopPlace } from '../../data/counter-rows.ts';
 import { writeMoney } from '../../data/money.ts';
-import { writeBound, writeMeasure } from '../../fields/write-figures.ts';
+import { type Sentences, sayFault } from '../../fields/say-fault.ts';
+import { writeMeasure } from '../../fields/write-figures.ts';
 import type { CounterWords } from '../../text/counter/source.ts';
-import type { SharedWords } from '../../text/shared/source.ts';
-import type { CounterState, Mode } from './counter-state.ts';
+import type { LightWords } from '../../text/light/source.ts';
+import { type CounterState, inHand, type Mode, rowsOf } from './counter-state.ts';
 
 /** All that the counter says. */
 export interface CounterText {
-  readonly shared: SharedWords;
+  readonly light: LightWords;
   readonly counter: CounterWords;
+  /** What exactly is wrong; fetched once something is. */
+  readonly sentences?: Sentences | undefined;
 }
 
 /** A place to type into before anything is on the counter. */
@@ -48,18 +51,32 @@ export interface CounterContext {
 }
 
 /**
+ * What the views are given, from the state.
+ *
+ * @param named the currency as the host names it.
+ */
+export function makeContext(
+  given: Pick<CounterContext, 'state' | 'text' | 'canShare' | 'act'>,
+  named: string | null | undefined,
+): CounterContext {
+  const currency = readCurrency(named);
+  const rows = rowsOf(given.state, currency);
+  return { ...given, currency, rows, at: inHand(given.state.place, rows.length) };
+}
+
+/**
  * What a cloth is called: its print, which may be a letter alone, else its fabric; and what it is for.
  *
  * @param need a cloth, or squares that nobody named.
  */
 export function nameCloth(
-  { shared, counter }: CounterText,
+  { light, counter }: CounterText,
   { cloth }: Pick<CounterNeed, 'cloth'>,
 ): { readonly name: string; readonly role: string } {
   if (cloth === undefined) return { name: counter.cloth, role: '' };
-  const role = shared.role(cloth.role);
+  const role = light.role(cloth.role);
   const { print, fabric } = cloth;
-  if (print === undefined) return { name: shared.fabric(fabric), role };
+  if (print === undefined) return { name: light.fabric(fabric), role };
   return { name: print.length > 1 ? print : counter.print(print), role };
 }
 
@@ -81,6 +98,17 @@ export function sayLength(
   );
 }
 
+/**
+ * The currency of prices as ISO 4217 writes it; nothing of what is no currency.
+ *
+ * @example
+ * readCurrency('eur') // => 'EUR'
+ * readCurrency('euro') // => ''
+ */
+export function readCurrency(named: string | null | undefined): string {
+  return /^[a-z]{3}$/i.test(named ?? '') ? `${named}`.toUpperCase() : '';
+}
+
 /** Minor units as money; without a sign where the currency is not known. */
 export function sayMoney({ text, currency }: CounterContext, minor: number): string {
   if (currency !== '') return writeMoney(text.counter.language, currency, minor);
@@ -88,16 +116,14 @@ export function sayMoney({ text, currency }: CounterContext, minor: number): str
   return new Intl.NumberFormat(text.counter.language, digits).format(minor / 100);
 }
 
-/** The sentence for a fault in the reader's language. */
-export function sayFault({ shared }: CounterText, fault: Fault): string {
-  const round = fault.code === 'too-small' ? Math.ceil : Math.floor;
-  const expected = writeBound(`${fault.expected ?? ''}`, round);
-  return shared.faults[fault.code]({ ...fault, ...(expected && { expected }) });
+/** The sentence for a fault in the reader's language; until the sentences have come, one that fits all. */
+export function tellFault({ light, sentences = {} }: CounterText, fault: Fault): string {
+  return sayFault(sentences, fault, () => light.wrong);
 }
 
 /** The sentence for what is wrong at a place of the cloth in hand. */
 export function sayFaultAt({ rows, at, text }: CounterContext, place: ShopPlace) {
   const found = rows[at]?.faults.find((one) => one.place === place)?.fault;
   if (found === undefined) return undefined;
-  return found === 'price' ? text.counter.badPrice : sayFault(text, found);
+  return found === 'price' ? text.counter.badPrice : tellFault(text, found);
 }

@@ -1,26 +1,36 @@
 import type { PropertyDeclarations, TemplateResult } from 'lit';
-import type { CounterPlace } from '../../data/counter-place.ts';
-import { readPlace, writePlace } from '../../data/counter-place.ts';
-import { type CounterRow, readRows } from '../../data/counter-rows.ts';
+import { type CounterPlace, readPlace, writePlace } from '../../data/counter-place.ts';
+import type { CounterRow } from '../../data/counter-rows.ts';
 import { keepDraft } from '../../data/draft-store.ts';
 import { HostedElement } from '../../host/hosted-element.ts';
 import type { FormFacts } from '../../host/tell-form.ts';
 import { counterSource } from '../../text/counter/source.ts';
 import { joinSources } from '../../text/join-sources.ts';
-import { sharedSource } from '../../text/shared/source.ts';
+import type { Language } from '../../text/languages.ts';
+import { lightSource } from '../../text/light/source.ts';
 import {
   type CounterActions,
-  type CounterContext,
   type CounterText,
-  sayFault,
+  makeContext,
+  readCurrency,
+  tellFault,
 } from './counter-context.ts';
 import { type CounterDetail, NAME, reportCounter, sayRow } from './counter-report.ts';
-import { type CounterState, FIRST_STATE, inHand, putInShop, readAsked } from './counter-state.ts';
+import {
+  type CounterState,
+  FIRST_STATE,
+  inHand,
+  putInShop,
+  readAsked,
+  rowsOf,
+} from './counter-state.ts';
 import { counterStyles } from './counter-styles.ts';
 import { counterView } from './counter-view.ts';
-import { drawAddress, seekNearest } from './fetch-lazily.ts';
+import { drawAddress, learnSentences, seekNearest } from './fetch-lazily.ts';
 import { readStart } from './read-start.ts';
 
+/** What changes the address under the page. */
+const MOVES = ['popstate', 'hashchange'];
 /** How long typing must rest before the address is written and the answer said, in milliseconds. */
 const REST = 600;
 
@@ -28,8 +38,7 @@ const REST = 600;
  * The cutting counter: what to ask for off the bolt that lies there, what is left of one makes, which of two bolts is
  * cheaper for the whole quilt, and what is bought. All of it is reckoned in the page; no network is waited for.
  *
- * Attributes and properties, beside those of every element; of these `request`, `api` and `ahead` do nothing here
- * - none of its own.
+ * Attributes and properties: those of every element; of these `request`, `locked` and `ahead` do nothing here.
  *
  * Events
  * - `ragbloom-counter` (bubbles, composed): something was asked for, typed or ticked; `detail` is a `CounterDetail`.
@@ -49,15 +58,17 @@ export class CounterElement extends HostedElement<CounterText> {
     state: { state: true },
   };
 
-  /** The page that opens a list that was shared. */
-  static page = '/counter';
+  /** Where the page is that opens a list that was shared; whoever registers the element says so. */
+  static source: { readonly api: string } = { api: '' };
 
   declare private state: CounterState;
 
   protected readonly text = joinSources<CounterText>({
-    shared: sharedSource,
+    light: lightSource,
     counter: counterSource,
   });
+  /** The language that the sentences were last asked for in. */
+  #learnt = '';
   #rest: ReturnType<typeof setTimeout> | undefined;
 
   constructor() {
@@ -76,13 +87,13 @@ export class CounterElement extends HostedElement<CounterText> {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    for (const name of ['popstate', 'hashchange']) addEventListener(name, this.#readAddress);
+    for (const name of MOVES) addEventListener(name, this.#readAddress);
     addEventListener('pagehide', this.#settle);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    for (const name of ['popstate', 'hashchange']) removeEventListener(name, this.#readAddress);
+    for (const name of MOVES) removeEventListener(name, this.#readAddress);
     removeEventListener('pagehide', this.#settle);
     this.#settle();
   }
@@ -91,16 +102,21 @@ export class CounterElement extends HostedElement<CounterText> {
     super.willUpdate(changed);
     const isAsked = ['preset', 'address', 'remember', 'embedded'].some((key) => changed.has(key));
     if (isAsked || !this.hasUpdated) this.#beginHere();
+    const isFaulty = [this.state, ...this.#rows].some(({ faults }) => faults.length > 0);
+    if (this.words && isFaulty) void this.#learn(this.words.counter.language as Language);
   }
 
   protected override view(): TemplateResult {
-    return counterView(this.#context(this.words as CounterText));
+    const { state } = this;
+    const canShare = typeof navigator.share === 'function';
+    const given = { state, text: this.#text as CounterText, canShare, act: this.#actions };
+    return counterView(makeContext(given, this.currency));
   }
 
   protected override tellForm(): Omit<FormFacts, 'anchor'> {
     const { faults, place } = this.state;
     const [fault] = faults;
-    const message = fault && this.words ? sayFault(this.words, fault) : '';
+    const message = fault && this.#text ? tellFault(this.#text, fault) : '';
     return { value: this.value || undefined, draft: writePlace(place), message };
   }
 
@@ -108,27 +124,12 @@ export class CounterElement extends HostedElement<CounterText> {
     this.#ask(readPlace(draft || (this.preset ?? '')));
   }
 
-  #context(text: CounterText): CounterContext {
-    const { state } = this;
-    const rows = this.#rows;
-    return {
-      state,
-      rows,
-      at: inHand(state.place, rows.length),
-      text,
-      currency: this.#currency,
-      canShare: typeof navigator.share === 'function',
-      act: this.#actions,
-    };
-  }
-
-  get #currency(): string {
-    return /^[A-Z]{3}$/.test(this.currency ?? '') ? `${this.currency}` : '';
+  get #text(): CounterText | undefined {
+    return this.words && { ...this.words, sentences: this.state.sentences };
   }
 
   get #rows(): readonly CounterRow[] {
-    const { counter, place } = this.state;
-    return counter === undefined ? [] : readRows(counter.needs, place.shop, this.#currency);
+    return rowsOf(this.state, readCurrency(this.currency));
   }
 
   readonly #actions: CounterActions = {
@@ -148,7 +149,8 @@ export class CounterElement extends HostedElement<CounterText> {
   }
 
   get #address(): string {
-    return new URL(CounterElement.page + writePlace(this.state.place), location.href).href;
+    const origin = this.api ?? CounterElement.source.api;
+    return new URL(`${origin}/counter${writePlace(this.state.place)}`, location.href).href;
   }
 
   #set(change: Partial<CounterState>): void {
@@ -165,13 +167,12 @@ export class CounterElement extends HostedElement<CounterText> {
     const address = this.may(this.address) ? location.search + location.hash : '';
     const remember = this.may(this.remember);
     const start = readStart({ address, remember, preset: this.preset ?? '', unit: this.unit });
-    this.#set({ lastPlan: start.lastPlan });
-    this.#ask(start.place);
+    this.#ask(start.place, start.lastPlan);
   }
 
-  #ask(place: CounterPlace): void {
+  #ask(place: CounterPlace, lastPlan = this.state.lastPlan): void {
     clearTimeout(this.#rest);
-    this.#set({ ...readAsked(place), nearest: undefined, code: undefined });
+    this.#set({ ...readAsked(place), lastPlan, nearest: undefined, code: undefined });
     if (place.question !== '') this.#changed();
   }
 
@@ -194,8 +195,9 @@ export class CounterElement extends HostedElement<CounterText> {
   #leave(): void {
     this.#settle();
     if (this.may(this.address)) history.pushState(null, '', location.pathname);
-    this.#set({ lastPlan: this.state.lastPlan || this.value, mode: 'bolt', code: undefined });
-    this.#ask(readPlace(''));
+    const lastPlan = this.state.lastPlan || this.value;
+    this.#set({ mode: 'bolt' });
+    this.#ask(readPlace(''), lastPlan);
   }
 
   #put(path: string, value: string): void {
@@ -211,9 +213,8 @@ export class CounterElement extends HostedElement<CounterText> {
     clearTimeout(this.#rest);
     this.#rest = setTimeout(this.#settle, REST);
     const detail: CounterDetail = reportCounter(this.value, this.#rows);
-    this.dispatchEvent(
-      new CustomEvent('ragbloom-counter', { detail, bubbles: true, composed: true }),
-    );
+    const told = { detail, bubbles: true, composed: true };
+    this.dispatchEvent(new CustomEvent('ragbloom-counter', told));
   }
 
   readonly #settle = (): void => {
@@ -224,9 +225,18 @@ export class CounterElement extends HostedElement<CounterText> {
     if (this.may(this.address) && isNew)
       history.replaceState(null, '', address || location.pathname);
     const row = this.#rows[this.#at];
-    const said = this.words && row ? sayRow(this.words, row) : '';
+    const said = this.#text && row ? sayRow(this.#text, row) : '';
     if (said !== this.state.said) this.#set({ said });
   };
+
+  /** Where the sentences cannot be had, one that fits all stands for them, and the next fault asks again. */
+  async #learn(language: Language): Promise<void> {
+    if (language === this.#learnt) return;
+    this.#learnt = language;
+    const sentences = await learnSentences(language);
+    if (sentences === undefined) this.#learnt = '';
+    this.#set({ sentences });
+  }
 
   async #seek(): Promise<void> {
     const { counter, place } = this.state;

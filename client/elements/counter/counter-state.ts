@@ -2,6 +2,8 @@ import type { Fault } from '#core/outcome.ts';
 import type { NearestQuilt } from '../../data/counter-nearest.ts';
 import { type CounterPlace, SQUARE_KEYS } from '../../data/counter-place.ts';
 import { type Counter, readCounter } from '../../data/counter-question.ts';
+import { type CounterRow, readRows } from '../../data/counter-rows.ts';
+import type { Sentences } from '../../fields/say-fault.ts';
 
 /** What the lower half is used for. */
 export type Mode = 'bolt' | 'left' | 'other' | 'list';
@@ -20,6 +22,8 @@ export interface CounterState {
   readonly nearest?: NearestQuilt | 'none' | undefined;
   /** The address as a code for the camera of another phone: an outline of squares, or too long for one. */
   readonly code?: { readonly path: string; readonly side: number } | 'long' | undefined;
+  /** What exactly is wrong, once it was fetched. */
+  readonly sentences?: Sentences | undefined;
   /** One sentence for those who hear the page. */
   readonly said: string;
 }
@@ -42,6 +46,14 @@ export const FIRST_STATE: CounterState = {
 export function inHand({ shop }: CounterPlace, cloths: number): number {
   const at = /^\d{1,2}$/.test(shop['at'] ?? '') ? Number(shop['at']) : 0;
   return Math.min(at, Math.max(0, cloths - 1));
+}
+
+/** Every cloth with what was typed of its bolt; none while nothing is asked for. */
+export function rowsOf(
+  { counter, place }: Pick<CounterState, 'counter' | 'place'>,
+  currency: string,
+): readonly CounterRow[] {
+  return counter === undefined ? [] : readRows(counter.needs, place.shop, currency);
 }
 
 /**

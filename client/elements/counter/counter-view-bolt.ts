@@ -47,7 +47,7 @@ function widthField(context: CounterContext, { need }: CounterRow): TemplateResu
     placeholder: `${fromMillimetres(need.roll.width, need.unit)}`,
     unit: need.unit,
     fault: sayFaultAt(context, 'width'),
-    fractions: need.unit === 'in' ? text.shared.fractions : undefined,
+    fractions: need.unit === 'in' ? text.light.fractions : undefined,
     onInput: (typed) => act.type('width', typed),
   });
 }
@@ -74,7 +74,7 @@ export function leftView(context: CounterContext, { need, left }: CounterRow): T
     value: state.place.shop[`${at}.left`] ?? '',
     unit,
     fault: sayFaultAt(context, 'left'),
-    fractions: unit === 'yd' ? text.shared.fractions : undefined,
+    fractions: unit === 'yd' ? text.light.fractions : undefined,
     onInput: (typed) => act.type('left', typed),
   });
   const isShort = left !== undefined && left.squares < need.squares;

@@ -22,7 +22,7 @@ export function compareView(context: CounterContext, row: CounterRow): TemplateR
         placeholder: `${fromMillimetres(row.bolt.width, unit)}`,
         unit,
         fault: sayFaultAt(context, 'otherWidth'),
-        fractions: unit === 'in' ? text.shared.fractions : undefined,
+        fractions: unit === 'in' ? text.light.fractions : undefined,
         onInput: (typed) => act.type('otherWidth', typed),
       })}
       ${numberField({

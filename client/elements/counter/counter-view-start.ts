@@ -4,7 +4,7 @@ import type { Fault } from '#core/outcome.ts';
 import { writeQuery } from '../../data/draft.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
 import { numberField } from '../../fields/number-field.ts';
-import { type CounterContext, sayFault } from './counter-context.ts';
+import { type CounterContext, tellFault } from './counter-context.ts';
 
 const UNITS: readonly (readonly [Unit, string])[] = [
   ['in', 'in'],
@@ -50,13 +50,13 @@ function squaresView(context: CounterContext): TemplateResult {
   const unit = chosen === 'cm' ? 'cm' : 'in';
   const faultAt = (place: string) => {
     const fault = state.faults.find(({ path }) => path.join('.') === place);
-    return fault && sayFault(text, fault);
+    return fault && tellFault(text, fault);
   };
   return html`<form class="stack" @submit=${submit(() => act.open(`?${writeQuery({ unit, cut: cut || ' ', count: count || ' ' })}`))}>
     <h3>${words.or}</h3>
     ${choiceChips({
       name: 'unit',
-      legend: text.shared.unitQuestion,
+      legend: text.light.unitQuestion,
       choices: UNITS,
       chosen: unit,
       onChoose: (value) => act.enter('unit', value === 'cm' ? value : ''),
@@ -69,7 +69,7 @@ function squaresView(context: CounterContext): TemplateResult {
         value: cut,
         unit,
         fault: faultAt('cut'),
-        fractions: unit === 'in' ? text.shared.fractions : undefined,
+        fractions: unit === 'in' ? text.light.fractions : undefined,
         onInput: (text) => act.enter('cut', text),
       })}
       ${numberField({
@@ -101,7 +101,7 @@ function faultsView(context: CounterContext): TemplateResult {
 function sayOther({ text }: CounterContext, fault: Fault) {
   const place = fault.path.join('.');
   if (place === 'address') return text.counter.start.noPlan;
-  return html`${sayFault(text, fault)} <small>${place}</small>`;
+  return html`${tellFault(text, fault)} <small>${place}</small>`;
 }
 
 function submit(then: () => void) {

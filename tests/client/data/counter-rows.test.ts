@@ -48,7 +48,10 @@ describe('readRows', () => {
   });
 
   test('readRows knows another bolt by its width or its price', () => {
-    expect(rowsFor({ '0.otherWidth': '58' })[0]?.other).toEqual({ width: 1473.2, price: undefined });
+    expect(rowsFor({ '0.otherWidth': '58' })[0]?.other).toEqual({
+      width: 1473.2,
+      price: undefined,
+    });
     expect(rowsFor({ '0.otherPrice': '9,5' })[0]?.other).toEqual({ width: 42 * 25.4, price: 950 });
   });
 });

@@ -1,8 +1,5 @@
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import { createContext, runInContext } from 'node:vm';
-import { afterAll, beforeAll, describe, expect, test, vi } from 'vitest';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { bundleOffline } from '../../../client/offline/bundle-offline.ts';
 
 const origin = 'https://quilts.example';
@@ -44,16 +41,14 @@ function makeSurroundings(names: readonly string[]) {
 }
 
 describe('the service worker', () => {
-  let assets = '';
   let script = '';
   let version = '';
   beforeAll(async () => {
-    assets = await mkdtemp(join(tmpdir(), 'ragbloom-worker-'));
-    await writeFile(join(assets, 'counter.html'), '<p>Counter</p>');
-    const site = { assets, pages: ['/', '/counter'], kept: ['/counter'] };
-    ({ script, version } = await bundleOffline(site));
+    const assets = { 'counter.html': '<!--version-->', 'index.html': 'Plan' };
+    const files = await bundleOffline(assets, { page: 'counter.html', lazy: [] });
+    script = `${files['service-worker.js']}`;
+    version = `${files['counter.html']}`;
   });
-  afterAll(() => rm(assets, { recursive: true, force: true }));
 
   const start = (names: readonly string[] = []) => {
     const around = makeSurroundings(names);

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import {
   nameCloth,
-  sayFault,
+  readCurrency,
   sayFaultAt,
   sayLength,
   sayMoney,
   sayPurchase,
+  tellFault,
 } from '../../../../client/elements/counter/counter-context.ts';
 import { setCounter } from '../../../support/counter-scene.ts';
 
@@ -26,6 +27,16 @@ describe('nameCloth', () => {
 });
 
 describe('figures at the counter', () => {
+  test('readCurrency takes three letters and nothing else', () => {
+    expect(['usd', 'USD', '$', '', undefined].map(readCurrency)).toEqual([
+      'USD',
+      'USD',
+      '',
+      '',
+      '',
+    ]);
+  });
+
   test('sayPurchase and sayLength write them as the language does', () => {
     expect(sayPurchase(text, { amount: 2.375, unit: 'yd', text: '' })).toBe('2⅜\u00a0yd');
     expect(sayPurchase(text, { amount: 2.1, unit: 'm', text: '' })).toBe('2.1\u00a0m');
@@ -47,8 +58,9 @@ describe('faults at the counter', () => {
     expect(sayFaultAt(context, 'left')).toBeUndefined();
   });
 
-  test('sayFault rounds a bound to the eighth that is still within it', () => {
+  test('tellFault rounds a bound to the eighth that is still within it', () => {
     const fault = { code: 'too-small', path: ['width'], expected: '3.94 in' } as const;
-    expect(sayFault(text, fault)).toBe('That is too small. Give at least 4 in.');
+    expect(tellFault(text, fault)).toBe('That is too small. Give at least 4 in.');
+    expect(tellFault({ ...text, sentences: undefined }, fault)).toBe(text.light.wrong);
   });
 });

@@ -66,7 +66,11 @@ describe('CounterElement', () => {
   test('a width that cannot be read is told at its field and stays as it was typed', async () => {
     const counter = await openCounter(`preset="${PLAN}"`);
     await say(counter, '#width', 'wide');
-    expect(read(counter, '#width-fault')).toBe('“wide” is not a length. Write 8½, 8.5 or 21,5 cm.');
+    await vi.waitFor(() =>
+      expect(read(counter, '#width-fault')).toBe(
+        '“wide” is not a length. Write 8½, 8.5 or 21,5 cm.',
+      ),
+    );
     expect(find<HTMLInputElement>(insideCounter(counter), '#width').value).toBe('wide');
     expect(read(counter, '.amount')).toBe('¾ yd');
     await say(counter, '#price', '1,250');
@@ -143,7 +147,9 @@ describe('CounterElement', () => {
     expect(read(counter, 'h2')).toBe('What do you need?');
     await say(counter, '#cut', '8½');
     await press(counter, 'form.stack .go');
-    expect(read(counter, '#count-fault')).toBe('Type a number, such as 8½.');
+    await vi.waitFor(() =>
+      expect(read(counter, '#count-fault')).toBe('Type a number, such as 8½.'),
+    );
     expect(find<HTMLInputElement>(insideCounter(counter), '#cut').value).toBe('8½');
     await say(counter, '#count', '40');
     await press(counter, 'form.stack .go');

@@ -51,13 +51,15 @@ export function choosePlans(
   const chosen: (Candidate & StashPlan)[] = [];
   const largest = new Map<number, Candidate>();
   let failures = 0;
-  for (const candidate of listCandidates(spec, listed)) {
+  for (const candidate of listCandidates(listed)) {
     if (chosen.length === SIZE_LIMITS.stashOptions || failures === MOST_FAILURES) break;
     const { grid, grids, supply } = candidate;
+    const squares = squaresOf(supply);
+    if (spec.touch !== undefined && !canLay(grid, squares, spec.touch)) continue;
     const larger = largest.get(grid.cut);
     if (larger !== undefined && !isWorth(candidate, larger, chosen)) continue;
     const isBeaten = chosen.some((other) => beats(other, candidate));
-    const cells = isBeaten ? undefined : layApart(grid, squaresOf(supply), spec.touch);
+    const cells = isBeaten ? undefined : layApart(grid, squares, spec.touch);
     if (cells !== undefined) {
       const choice = { blocks: grid.blocks, grids, supply, hasTarget };
       const limitedBy = nameLimits({ ...choice, hasLarger: larger !== undefined });
@@ -81,18 +83,14 @@ function isWorth(candidate: Candidate, larger: Candidate, chosen: readonly Candi
   return [larger, ...shown].every((other) => candidate.farness < other.farness);
 }
 
-/** Whatever the pieces are enough for and nothing speaks against, largest first. */
+/** Whatever the pieces are enough for, largest first. */
 function listCandidates(
-  spec: StashSpec,
   listed: readonly Pick<Candidate, 'supply' | 'grids'>[],
 ): readonly Candidate[] {
-  const { touch } = spec;
   return listed
     .flatMap(({ supply, grids }) => {
-      const squares = squaresOf(supply);
       return grids
         .filter((grid) => grid.blocks <= supply.blocks)
-        .filter((grid) => touch === undefined || canLay(grid, squares, touch))
         .map((grid) => ({
           grid,
           supply,

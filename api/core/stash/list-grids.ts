@@ -38,27 +38,28 @@ export function listGrids(spec: StashSpec, cut: number): readonly GridSize[] {
   const block = { cut, seam: spec.seam };
   const frame = frameAim(spec, cut);
   const fewest = Math.min(FEWEST_BLOCKS, frame.columns * frame.rows);
+  const isSewn = 'wish' in spec.aim && spec.aim.wish.at === 'sewn';
+  const side = ({ sewn, washed }: Pick<GridSize, 'sewn' | 'washed'>) => (isSewn ? sewn : washed);
+  // Sides do not depend on each other, so each is sized once.
+  const heights: Pick<GridSize, 'sewn' | 'washed'>[] = [];
   const grids: GridSize[] = [];
   for (let columns = 1; columns <= frame.columns; columns += 1) {
+    const across = sizeGrid(spec, { columns, rows: 1 }, cut);
     for (let rows = 1; rows <= frame.rows && isQuilt({ columns, rows }, block); rows += 1) {
-      const grid = judgeGrid(spec, { cut, columns, rows }, frame.ratio);
+      const down = heights[rows] ?? sizeGrid(spec, { columns: 1, rows }, cut);
+      heights[rows] = down;
+      const ratio = side(across).width / side(down).height;
       // Each row more makes it narrower.
-      if (grid.ratio < frame.ratio / MOST_STRAIN - 1e-9) break;
-      if (grid.strain <= MOST_STRAIN + 1e-9 && grid.blocks >= fewest) grids.push(grid);
+      if (ratio < frame.ratio / MOST_STRAIN - 1e-9) break;
+      const strain = Math.max(ratio / frame.ratio, frame.ratio / ratio);
+      const blocks = columns * rows;
+      if (strain > MOST_STRAIN + 1e-9 || blocks < fewest) continue;
+      const sewn = { width: across.sewn.width, height: down.sewn.height };
+      const washed = { width: across.washed.width, height: down.washed.height };
+      grids.push({ cut, columns, rows, blocks, sewn, washed, strain });
     }
   }
   return grids.toSorted((one, other) => other.blocks - one.blocks || one.strain - other.strain);
-}
-
-function judgeGrid(
-  spec: StashSpec,
-  grid: Grid & { readonly cut: number },
-  wanted: number,
-): GridSize & { readonly ratio: number } {
-  const size = sizeGrid(spec, grid, grid.cut);
-  const ratio = ratioOf(spec, size);
-  const strain = Math.max(ratio / wanted, wanted / ratio);
-  return { ...grid, blocks: grid.columns * grid.rows, ...size, strain, ratio };
 }
 
 function sizeGrid(spec: StashSpec, grid: Grid, cut: number): Pick<GridSize, 'sewn' | 'washed'> {

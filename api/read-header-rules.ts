@@ -1,6 +1,6 @@
 /** Headers for the files whose path a pattern fits. */
 export interface HeaderRule {
-  /** A path from the root; one that ends with `*` fits all that start so. */
+  /** A path from the root; `*` at its end stands for anything, `:name` for one part of a path. */
   readonly pattern: string;
   readonly headers: readonly (readonly [name: string, value: string])[];
 }
@@ -29,7 +29,9 @@ export function readHeaderRules(text: string): readonly HeaderRule[] {
 
 /** What is sent along with one path, by every rule that fits it. */
 export function chooseHeaders(rules: readonly HeaderRule[], path: string): HeaderRule['headers'] {
-  const fits = (pattern: string) =>
-    pattern.endsWith('*') ? path.startsWith(pattern.slice(0, -1)) : path === pattern;
+  const fits = (pattern: string) => {
+    const parts = pattern.replace(/[.+?^${}()|[\]\\]/g, '\\$&').replace(/:\w+/g, '[^/]+');
+    return new RegExp(`^${parts.replace(/\*$/, '.*')}$`).test(path);
+  };
   return rules.filter(({ pattern }) => fits(pattern)).flatMap(({ headers }) => headers);
 }

@@ -29,7 +29,7 @@ export async function bundleScripts(options: BuildOptions): Promise<readonly Scr
     ...{ entryNames: '[name]-[hash]', chunkNames: '[name]-[hash]' },
     ...options,
   });
-  return Object.entries(metafile.outputs).map(([path, output]) => {
+  return Object.entries(metafile?.outputs ?? {}).map(([path, output]) => {
     const found = outputFiles?.find((file) => file.path.endsWith(`/${path}`));
     const contents = found?.contents ?? new Uint8Array();
     return {

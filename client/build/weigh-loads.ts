@@ -1,6 +1,6 @@
 import { ELEMENTS, LAZY, LOADER } from './budgets.ts';
 import { type ElementBundle, listLoaded } from './bundle-elements.ts';
-import type { Script } from './bundle-scripts.ts';
+import type { Loaders } from './bundle-loaders.ts';
 
 /** Something that is loaded in one go, and what it may weigh in bytes after gzip. */
 export interface Load {
@@ -10,12 +10,15 @@ export interface Load {
 }
 
 /** Weighs what pages load: the script that brings elements, what each loads at first, and what is fetched later. */
-export function weighLoads(loader: Script, { scripts, elements }: ElementBundle): readonly Load[] {
+export function weighLoads(
+  { stable, pinned }: Loaders,
+  { scripts, elements }: ElementBundle,
+): readonly Load[] {
   const weigh = (names: readonly string[]) =>
     scripts.filter(({ name }) => names.includes(name)).reduce((sum, { gzip }) => sum + gzip, 0);
   const firsts = elements.map(({ name, first }) => ({
     name: `ragbloom-${name} with all it needs at first`,
-    gzip: loader.gzip + weigh(first),
+    gzip: stable.gzip + weigh(first),
     limit: ELEMENTS[name] ?? 0,
   }));
   const early = new Set(elements.flatMap(({ first }) => first));
@@ -26,7 +29,12 @@ export function weighLoads(loader: Script, { scripts, elements }: ElementBundle)
       gzip: weigh(listLoaded(script, scripts).filter((name) => !early.has(name))),
       limit: findLimit(script.entry ?? ''),
     }));
-  return [{ name: 'the loader', gzip: loader.gzip, limit: LOADER }, ...firsts, ...lazy];
+  return [
+    { name: 'the loader', gzip: stable.gzip, limit: LOADER },
+    { name: 'the loader of one version for ever', gzip: pinned.gzip, limit: LOADER },
+    ...firsts,
+    ...lazy,
+  ];
 }
 
 /** Says of each load that is over its budget by how much; an empty list when none is. */

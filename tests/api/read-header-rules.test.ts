@@ -20,6 +20,20 @@ describe('readHeaderRules', () => {
   });
 });
 
+test.each([
+  ['/embed/1.0.0/a.js', true],
+  ['/embed/1.0.0/a/b.js', true],
+  ['/embed/v1.js', false],
+  ['/x/embed/1.0.0/a.js', false],
+])('chooseHeaders lets a name stand for one part of a path: %s', (path, isFit) => {
+  const rules = readHeaderRules('/embed/:version/*\n  X-Kept: 1\n');
+  expect(chooseHeaders(rules, path)).toHaveLength(isFit ? 1 : 0);
+});
+
+test('chooseHeaders takes a point for a point', () => {
+  expect(chooseHeaders(readHeaderRules('/a.js\n  X-A: 1\n'), '/abjs')).toEqual([]);
+});
+
 test('chooseHeaders takes every rule that fits', () => {
   const rules = readHeaderRules(text);
   expect(chooseHeaders(rules, '/a.js').map(([name]) => name)).toEqual(['X-All', 'X-Own']);

@@ -87,7 +87,7 @@ export const RULES: readonly Rule[] = [
     ],
   },
   // The one address made up at run time: that of an element's files, seen from where the loader came from.
-  { room: 'client/embed/loader.ts', may: ['client/embed/', COMPUTED] },
+  { room: 'client/embed/load-file.ts', may: [COMPUTED] },
   { room: 'client/embed/', may: ['client/embed/', 'client/elements/', 'client/data/'] },
   { room: 'client/frame/', may: ['client/frame/'] },
   { room: 'client/maker/', may: ['client/maker/', 'client/data/', 'client/text/', CORE, ...LIT] },

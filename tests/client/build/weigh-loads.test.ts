@@ -6,6 +6,7 @@ const script = (name: string, gzip: number, rest: Partial<Script> = {}): Script 
   ...{ name, gzip, contents: new Uint8Array(), entry: undefined, imports: [], inputs: [] },
   ...rest,
 });
+const loaders = { stable: script('v1.js', 700), pinned: script('embed.js', 1900) };
 const bundle = {
   scripts: [
     script('base.js', 6000),
@@ -17,19 +18,19 @@ const bundle = {
 };
 
 describe('weighLoads', () => {
-  const loads = weighLoads(script('v1.js', 700), bundle);
+  const loads = weighLoads(loaders, bundle);
 
-  test('weighLoads(loader, bundle) counts with an element the loader and all it loads at once', () => {
-    expect(loads.map(({ gzip }) => gzip)).toEqual([700, 15_700, 77]);
+  test('weighLoads(loaders, bundle) counts with an element the loader and all it loads at once', () => {
+    expect(loads.map(({ gzip }) => gzip)).toEqual([700, 1900, 15_700, 77]);
   });
 
-  test('weighLoads(loader, bundle) counts what comes later without what is there by then', () => {
+  test('weighLoads(loaders, bundle) counts what comes later without what is there by then', () => {
     expect(loads.at(-1)?.name).toBe('client/data/csv-tool.ts, when it is needed');
   });
 
-  test('weighLoads(loader, bundle) gives an element that has no budget none', () => {
+  test('weighLoads(loaders, bundle) gives an element that has no budget none', () => {
     const elements = [{ name: 'unheard', first: ['plan.js'] }];
-    expect(weighLoads(script('v1.js', 700), { ...bundle, elements })[1]?.limit).toBe(0);
+    expect(weighLoads(loaders, { ...bundle, elements })[2]?.limit).toBe(0);
   });
 });
 

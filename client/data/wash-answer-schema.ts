@@ -79,7 +79,7 @@ export const washAnswerSchema = v.object({
     }),
   ),
   doubt: v.object({ percent: pair, blocks: maybeNumber }),
-  prewash: v.object({ advised: v.boolean(), why: text }),
+  prewash: v.object({ advised: v.boolean(), why: text, reasons: many(text) }),
 });
 
 /** A wash as the page knows it: no view can read what was not checked. */

@@ -17,6 +17,8 @@ export function adviceView(context: WashContext, answer: ShownWash): TemplateRes
     maximumFractionDigits: 1,
     signDisplay: 'exceptZero',
   });
+  const most = ({ length, width }: (typeof pull)[number]) => Math.max(length, width);
+  const tight = pull.toSorted((one, other) => most(other) - most(one))[0];
   const sign = (points: number) => format(points).replace('-', '−');
   return sheetView(
     'advice',
@@ -31,7 +33,7 @@ export function adviceView(context: WashContext, answer: ShownWash): TemplateRes
       </ul>
       <p>
         <strong>${prewash.advised ? words.advice.prewash : words.advice.noPrewash}.</strong>
-        ${typesetFractions(prewash.why)}
+        ${typesetFractions(words.advice.why(prewash, tight?.layer))}
       </p>
       ${swatches.map((swatch) => skewView(context, swatch))}`,
   );
@@ -66,7 +68,7 @@ export function defaultsView({ words, text }: WashContext): TemplateResult {
       ${FABRICS.map(
         ({ name, length, width, shrinkSource }) => html`<tbody>
           <tr><th scope="row">${text.fabric(name)}</th><td>${say(length)}</td><td>${say(width)}</td></tr>
-          <tr class="under"><td colspan="3"><small>${shrinkSource}</small></td></tr>
+          <tr class="under"><td colspan="3"><small lang="en">${shrinkSource}</small></td></tr>
         </tbody>`,
       )}
     </table>

@@ -39,7 +39,7 @@ function usualView(context: WashContext, row: Fabric): TemplateResult {
   };
   return html`<p class="soft">
     ${words.ruler.usual} ${say('length')}; ${say('width')}.
-    <small class="source">${row.shrinkSource}</small>
+    <small class="source" lang="en">${row.shrinkSource}</small>
   </p>`;
 }
 

@@ -86,7 +86,7 @@ export const es: PlanWords = {
   between: (from, to) => `Según la tela, de ${from} a ${to}.`,
   shopping: {
     title: 'Comprar y cortar',
-    columns: ['Tela', 'Comprar', 'Tiras', 'Piezas'],
+    columns: ['Tela', 'Compra', 'Tiras', 'Piezas'],
     each: (squares) => `× ${squares}`,
     idle: (prints) =>
       `No queda ningún bloque para ${count(prints, 'estampado', 'estampados')}. Elige menos.`,

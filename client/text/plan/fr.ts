@@ -86,7 +86,7 @@ export const fr: PlanWords = {
   between: (from, to) => `Selon le tissu, de ${from} à ${to}.`,
   shopping: {
     title: 'Acheter et couper',
-    columns: ['Tissu', 'Acheter', 'Bandes', 'Carrés'],
+    columns: ['Tissu', 'Achat', 'Bandes', 'Carrés'],
     each: (squares) => `× ${squares}`,
     idle: (prints) =>
       `Il ne reste aucun bloc pour ${count(prints, 'imprimé', 'imprimés')}. Prenez-en moins.`,

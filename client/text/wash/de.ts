@@ -13,6 +13,12 @@ const layers: Readonly<Record<Role, string>> = {
   backing: 'Die Rückseite',
 };
 
+const cures: Readonly<Record<Role, string>> = {
+  top: 'wasch den Stoff der Oberseite vor',
+  middle: 'nimm eine andere Zwischenlage oder wasche einen Probeblock',
+  backing: 'wasch den Stoff der Rückseite vor',
+};
+
 const notes: Readonly<Record<SwatchNote, string>> = {
   'one-specimen':
     'Ein einziges Paar Marken: Über die Streuung sagt das nichts. Eine zweite Probe täte es.',
@@ -128,6 +134,21 @@ export const de: WashWords = {
     by: (length, width) => `${length} längs, ${width} quer, in Prozentpunkten`,
     prewash: 'Vorwaschen',
     noPrewash: 'Vorwaschen ist nicht nötig',
+    why: ({ reasons }, tight) => {
+      const pulled = reasons.includes('pull')
+        ? `Die Lagen ziehen zu weit auseinander: ${cures[tight ?? 'backing']}, sonst kräuselt sich die andere Seite.`
+        : '';
+      const doubted = reasons.includes('doubt')
+        ? 'Die gewaschene Größe ist weniger sicher, als du es brauchst: Wasch vor, oder miss mehr Proben.'
+        : '';
+      return [
+        pulled ||
+          (doubted === '' ? 'Die Lagen ziehen kaum auseinander: Sie setzen sich zusammen.' : ''),
+        doubted,
+      ]
+        .join(' ')
+        .trim();
+    },
     skew: 'Verzug',
     skewText: (cloth, skew, lean, side) =>
       `${cloth}: ${skew}. Ein Block von ${side} neigt sich um ${lean}.`,

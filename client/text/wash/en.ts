@@ -3,6 +3,12 @@ import { makeCount } from '../make-count.ts';
 
 const count = makeCount('en');
 
+/** Whether to prewash, and why. */
+interface PrewashAdvice {
+  readonly why: string;
+  readonly reasons: readonly string[];
+}
+
 type Way = 'length' | 'width';
 
 const few: Readonly<Record<number, string>> = { 1: 'one wash', 2: 'two washes' };
@@ -133,6 +139,8 @@ export const en = {
     by: (length: string, width: string) => `${length} along, ${width} across, in percent points`,
     prewash: 'Prewash',
     noPrewash: 'No need to prewash',
+    /** Why, by the reasons and the layer that pulls most; in English as the service says it. */
+    why: ({ why }: PrewashAdvice, _tight: Role | undefined) => why,
     skew: 'Skew',
     skewText: (cloth: string, skew: string, lean: string, side: string) =>
       `${cloth}: ${skew}. A block of ${side} leans ${lean} out of true.`,

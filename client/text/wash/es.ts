@@ -13,6 +13,12 @@ const layers: Readonly<Record<Role, string>> = {
   backing: 'La trasera',
 };
 
+const cures: Readonly<Record<Role, string>> = {
+  top: 'prelava la tela de la delantera',
+  middle: 'elige otro relleno o lava un bloque de prueba',
+  backing: 'prelava la tela de la trasera',
+};
+
 const notes: Readonly<Record<SwatchNote, string>> = {
   'one-specimen':
     'Un solo par de marcas: no se sabe nada de cuánto varía. Una segunda muestra lo diría.',
@@ -130,6 +136,20 @@ export const es: WashWords = {
     by: (length, width) => `${length} a lo largo, ${width} a lo ancho, en puntos porcentuales`,
     prewash: 'Prelavar',
     noPrewash: 'No hace falta prelavar',
+    why: ({ reasons }, tight) => {
+      const pulled = reasons.includes('pull')
+        ? `Las capas tiran demasiado distinto: ${cures[tight ?? 'backing']}, o la otra cara se arrugará.`
+        : '';
+      const doubted = reasons.includes('doubt')
+        ? 'El tamaño lavado es menos seguro de lo que pides: prelava o mide más muestras.'
+        : '';
+      return [
+        pulled || (doubted === '' ? 'Las capas apenas tiran distinto: se asentarán juntas.' : ''),
+        doubted,
+      ]
+        .join(' ')
+        .trim();
+    },
     skew: 'Deformación',
     skewText: (cloth, skew, lean, side) =>
       `${cloth}: ${skew}. Un bloque de ${side} se ladea ${lean}.`,

@@ -13,6 +13,12 @@ const layers: Readonly<Record<Role, string>> = {
   backing: 'Le dos',
 };
 
+const cures: Readonly<Record<Role, string>> = {
+  top: 'prélavez le tissu du dessus',
+  middle: 'choisissez un autre milieu ou lavez un bloc d’essai',
+  backing: 'prélavez le tissu du dos',
+};
+
 const notes: Readonly<Record<SwatchNote, string>> = {
   'one-specimen':
     'Une seule paire de repères\u00a0: on ne sait rien de la dispersion. Un second échantillon le dirait.',
@@ -130,6 +136,23 @@ export const fr: WashWords = {
     by: (length, width) => `${length} en longueur, ${width} en largeur, en points de pour cent`,
     prewash: 'Prélaver',
     noPrewash: 'Pas besoin de prélaver',
+    why: ({ reasons }, tight) => {
+      const pulled = reasons.includes('pull')
+        ? `Les épaisseurs tirent trop différemment\u00a0: ${cures[tight ?? 'backing']}, sinon l’autre face va goder.`
+        : '';
+      const doubted = reasons.includes('doubt')
+        ? 'La taille lavée est moins sûre qu’il ne vous faut\u00a0: prélavez, ou mesurez plus d’échantillons.'
+        : '';
+      return [
+        pulled ||
+          (doubted === ''
+            ? 'Les épaisseurs tirent presque autant\u00a0: elles se placeront ensemble.'
+            : ''),
+        doubted,
+      ]
+        .join(' ')
+        .trim();
+    },
     skew: 'Biais',
     skewText: (cloth, skew, lean, side) =>
       `${cloth}\u00a0: ${skew}. Un bloc de ${side} penche de ${lean}.`,

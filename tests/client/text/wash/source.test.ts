@@ -40,4 +40,17 @@ describe('the words of wash in English', () => {
       'Nach 3 Wäschen',
     ]);
   });
+
+  test.each([
+    [[], undefined, /Sie setzen sich zusammen\.$/],
+    [['pull'], 'backing', /wasch den Stoff der Rückseite vor/],
+    [['pull'], 'middle', /wasche einen Probeblock/],
+    [['doubt'], 'top', /^Die gewaschene Größe ist weniger sicher/],
+    [['pull', 'doubt'], 'top', /Oberseite vor.*weniger sicher/],
+  ] as const)(
+    'the words of the wash in German give the reasons %j, %s pulling most',
+    (reasons, tight, said) => {
+      expect(de.advice.why({ why: '', reasons }, tight)).toMatch(said);
+    },
+  );
 });

@@ -4,7 +4,7 @@ import { MILLIMETRES } from '../length.ts';
 import { apportionBlocks } from './apportion-blocks.ts';
 import { cutStrips, type StripPlan } from './cut-strips.ts';
 import { type LeftOver, leaveOver } from './leave-over.ts';
-import { roundPurchase } from './round-purchase.ts';
+import { amountBought, roundPurchase } from './round-purchase.ts';
 import type { Roll } from './usable-width.ts';
 
 /** What is to be cut, and from what; lengths in millimetres. */
@@ -57,7 +57,7 @@ export interface ClothNeed extends StripPlan, LeftOver {
  * @returns rows in the order of the cloths; the pieces of each layer sum to the blocks
  */
 export function buyCloth(order: ClothOrder): readonly ClothNeed[] {
-  const needs = needRolls(order);
+  const needs = needRolls(order, needFromRoll);
   return order.cloths.map((cloth, index) => ({
     role: cloth.role,
     fabric: cloth.fabric,
@@ -74,25 +74,38 @@ export function buyCloth(order: ClothOrder): readonly ClothNeed[] {
 export function sumCloth(order: RollOrder): { readonly pieces: number; readonly bought: number } {
   let pieces = 0;
   let bought = 0;
-  for (const need of needRolls(order)) {
-    pieces += need.pieces + need.spare;
-    bought += need.buy.amount;
+  for (const need of needRolls(order, sumFromRoll)) {
+    pieces += need.pieces;
+    bought += need.bought;
   }
   return { pieces, bought };
 }
 
 /** What each cloth has to give, in the order of the cloths. */
-function needRolls(order: RollOrder): readonly RollNeed[] {
-  const layers = [...new Set(order.cloths.map((cloth) => cloth.layer))];
-  const counts = layers.flatMap((layer) => shareOut(order, layer));
-  const known = new Map<Roll, Map<number, RollNeed>>();
-  return order.cloths.map(({ roll }, index) => {
+function needRolls<Need>(
+  order: RollOrder,
+  reckon: (order: RollOrder, roll: Roll, pieces: number) => Need,
+): readonly Need[] {
+  const { cloths } = order;
+  const counts = cloths.flatMap(({ layer }, index) =>
+    layer === cloths[index - 1]?.layer ? [] : shareOut(order, layer),
+  );
+  const known = new Map<Roll, Map<number, Need>>();
+  return cloths.map(({ roll }, index) => {
     const pieces = counts[index] ?? 0;
-    const sameRoll = known.get(roll) ?? new Map<number, RollNeed>();
-    const need = sameRoll.get(pieces) ?? needFromRoll(order, roll, pieces);
+    const sameRoll = known.get(roll) ?? new Map<number, Need>();
+    const need = sameRoll.get(pieces) ?? reckon(order, roll, pieces);
     known.set(roll, sameRoll.set(pieces, need));
     return need;
   });
+}
+
+/** Pieces, spare ones included, and what to buy for them in yards or metres. */
+function sumFromRoll(order: RollOrder, roll: Roll, count: number) {
+  const { squaring, step, unit, cut } = order;
+  const pieces = count + countNeeded(count * order.spare, 1);
+  const { length } = cutStrips({ roll, across: cut, along: cut, pieces, squaring });
+  return { pieces, bought: amountBought(length, step, unit) };
 }
 
 type RollNeed = Omit<ClothNeed, 'role' | 'fabric' | 'print' | keyof LeftOver>;
@@ -125,9 +138,6 @@ function withRest(order: ClothOrder, roll: Roll, need: RollNeed): RollNeed & Lef
 
 /** The blocks of one layer, shared among its prints. */
 function shareOut(order: Pick<ClothOrder, 'blocks' | 'cloths'>, layer: number): readonly number[] {
-  const cloths = order.cloths.filter((cloth) => cloth.layer === layer);
-  return apportionBlocks(
-    order.blocks,
-    cloths.map((cloth) => cloth.weight),
-  );
+  const weights = order.cloths.flatMap((cloth) => (cloth.layer === layer ? [cloth.weight] : []));
+  return weights.length === 1 ? [order.blocks] : apportionBlocks(order.blocks, weights);
 }

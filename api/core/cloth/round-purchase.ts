@@ -15,12 +15,19 @@ import { writeEighths } from '../write-length.ts';
  * roundPurchase(2100, 100, 'cm') // => { amount: 2.1, unit: 'm', text: '2.1 m' }
  */
 export function roundPurchase(length: number, step: number, unit: Unit): Purchase {
-  const bought = countNeeded(length, step) * step;
-  if (unit === 'cm') {
-    const amount = roundTo(bought / MILLIMETRES.m, 4);
-    return { amount, unit: 'm', text: `${amount} m` };
-  }
-  const amount = roundTo(bought / MILLIMETRES.yd, 4);
+  const amount = amountBought(length, step, unit);
+  if (unit === 'cm') return { amount, unit: 'm', text: `${amount} m` };
   const isEighths = Math.abs(amount * 8 - Math.round(amount * 8)) < 1e-3;
   return { amount, unit: 'yd', text: `${isEighths ? writeEighths(amount) : amount} yd` };
+}
+
+/**
+ * The same without its words: yards (in) or metres (cm).
+ *
+ * @example
+ * amountBought(2100, 114.3, 'in') // => 2.375
+ */
+export function amountBought(length: number, step: number, unit: Unit): number {
+  const bought = countNeeded(length, step) * step;
+  return roundTo(bought / (unit === 'cm' ? MILLIMETRES.m : MILLIMETRES.yd), 4);
 }

@@ -2,6 +2,8 @@ import { leaveOver } from '../cloth/leave-over.ts';
 import type { Rectangle } from '../cloth/leave-rows.ts';
 import type { CoverPlan } from '../cloth/offers/cheapest-roll.ts';
 import { coverPieces } from '../cloth/offers/cover-pieces.ts';
+import { spendSteps } from '../cloth/strips/spend-steps.ts';
+import type { Budget } from '../cloth/strips/strip-plan.ts';
 import type { CutStrip } from '../cloth/strips/trim-plan.ts';
 import type { Roll } from '../cloth/usable-width.ts';
 import type { ClothBought, ClothCost, ClothOfferInput } from '../contract.ts';
@@ -24,10 +26,13 @@ export interface OfferPurchase {
   readonly lacking: number;
 }
 
+/** Steps for all prints of one plan, so that none takes long: counted, never timed. */
+const STEPS = 120_000;
+
 /**
  * The cheapest purchase (least cloth where nothing has a price) for each print whose layer has offers,
  * each print by itself, by `coverPieces`. Only the chosen plan is bought so: options are weighed by cloth
- * off the roll.
+ * off the roll. All purchases share the steps of one plan.
  *
  * @param plan for the spec; its square fits something on offer for each layer
  * @returns in the order of the plan's cloth; nothing for a print without offers
@@ -37,14 +42,19 @@ export function buyOffers(
   { cloth, block }: Pick<Plan, 'cloth' | 'block'>,
 ): readonly (OfferPurchase | undefined)[] {
   const known = new Map<Roll, Map<number, OfferPurchase>>();
+  const allowance = { steps: STEPS };
   return spec.cloths.map(({ layer, roll }, index) => {
     const offers = spec.layers[layer]?.offers;
     if (offers === undefined) return undefined;
     const { pieces = 0, spare = 0 } = cloth[index] ?? {};
     const count = pieces + spare;
     const sameRoll = known.get(roll) ?? new Map<number, OfferPurchase>();
+    const share = allowance.steps / (spec.cloths.length - index);
     const purchase =
-      sameRoll.get(count) ?? buySquares(spec, { offers, roll, cut: block.cut, count });
+      sameRoll.get(count) ??
+      spendSteps(allowance, share, (budget) =>
+        buySquares(spec, { offers, roll, cut: block.cut, count }, budget),
+      );
     known.set(roll, sameRoll.set(count, purchase));
     return purchase;
   });
@@ -67,11 +77,15 @@ const NONE: CoverPlan = {
   rollBound: 0,
 };
 
-function buySquares(spec: PlanSpec, { offers, roll, cut, count }: SquaresWanted): OfferPurchase {
+function buySquares(
+  spec: PlanSpec,
+  { offers, roll, cut, count }: SquaresWanted,
+  allowance: Budget,
+): OfferPurchase {
   const { unit, squaring, usable } = spec;
   const kind = { across: cut, along: cut, count, canTurn: false };
   const order = { ...readOffers(offers, { roll, squaring, unit }), kinds: [kind] };
-  const plan = count === 0 ? NONE : coverPieces(order);
+  const plan = count === 0 ? NONE : coverPieces(order, allowance);
   const bought = listBought(plan, order, { offers, unit });
   const placed = plan.placed[0] ?? 0;
   const area = bought.area * (1 - roll.prewash.length) * (1 - roll.prewash.width);

@@ -141,10 +141,10 @@ describe('the page /wash', () => {
 
   test('switches units there and back with every letter kept', async () => {
     const page = await openWash(`${ONE.replace('after=9.5', 'after=9%201%2F2')}`);
-    await page.getByText('cm', { exact: true }).click();
+    await page.locator('label.chip', { hasText: /^cm$/ }).click();
     await expect.poll(() => cell(page, 1, 'along', 'before').inputValue()).toBe('25.4');
     expect(await cell(page, 1, 'along', 'after').inputValue()).toBe('24.13');
-    await page.getByText('in', { exact: true }).first().click();
+    await page.locator('label.chip', { hasText: /^in$/ }).click();
     await expect.poll(() => cell(page, 1, 'along', 'after').inputValue()).toBe('9 1/2');
   });
 

@@ -27,11 +27,11 @@ import {
 import { counterStyles } from './counter-styles.ts';
 import { counterView } from './counter-view.ts';
 import { drawAddress, learnSentences, seekNearest } from './fetch-lazily.ts';
-import { readStart } from './read-start.ts';
+import { keepPlace, readStart } from './read-start.ts';
 
 /** What changes the address under the page. */
 const MOVES = ['popstate', 'hashchange'];
-/** How long typing must rest before the address is written and the answer said, in milliseconds. */
+/** How long typing must rest before the answer is said, in milliseconds. */
 const REST = 600;
 
 /**
@@ -75,7 +75,6 @@ export class CounterElement extends HostedElement<CounterText> {
     super();
     this.state = FIRST_STATE;
   }
-
   /** The query of what is to be bought; setting it asks for that. */
   get value(): string {
     return this.state.counter?.question ?? '';
@@ -205,10 +204,10 @@ export class CounterElement extends HostedElement<CounterText> {
     this.#changed();
   }
 
-  /** Kept on the device at once; the address, the announcement and the host follow when typing rests. */
+  /** Kept at once; what is said follows when typing rests. */
   #changed(): void {
-    const { place } = this.state;
-    if (this.may(this.remember)) keepDraft(NAME, writePlace(place));
+    if (this.may(this.remember)) keepDraft(NAME, writePlace(this.state.place));
+    if (this.may(this.address)) keepPlace(writePlace(this.state.place));
     void this.#seek();
     clearTimeout(this.#rest);
     this.#rest = setTimeout(this.#settle, REST);
@@ -219,11 +218,7 @@ export class CounterElement extends HostedElement<CounterText> {
 
   readonly #settle = (): void => {
     clearTimeout(this.#rest);
-    const { place } = this.state;
-    const address = writePlace(place);
-    const isNew = address !== location.search + location.hash;
-    if (this.may(this.address) && isNew)
-      history.replaceState(null, '', address || location.pathname);
+    if (this.may(this.address)) keepPlace(writePlace(this.state.place));
     const row = this.#rows[this.#at];
     const said = this.#text && row ? sayRow(this.#text, row) : '';
     if (said !== this.state.said) this.#set({ said });

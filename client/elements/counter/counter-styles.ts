@@ -6,7 +6,8 @@ import { SHARED_STYLES } from '../../look/shared-styles.ts';
  * more width than height the two stand side by side.
  */
 export const counterStyles = unsafeCSS(`${SHARED_STYLES}
-.counter{display:grid;grid-template-rows:1fr auto;gap:8px;height:100%}
+:host,.whole{display:grid}
+.counter{display:grid;grid-template-rows:1fr auto;gap:8px}
 .answer{display:grid;align-content:start;gap:2px;padding-block:4px;overflow-wrap:anywhere}
 .answer header{align-items:baseline;flex-wrap:wrap;gap:0 .6em}
 .amount{font-size:min(27cqi,9em);line-height:1.05;white-space:nowrap}
@@ -61,6 +62,6 @@ thead th{font-weight:400}
 .counter:has(.start){grid-template-columns:minmax(0,34em)}
 .start{align-self:start}
 }
-@media(forced-colors:active){.verdict,.tick:has(:checked){border-color:Highlight}.list .hand{outline:2px solid Highlight}}
+@media(forced-colors:active){.go{color:ButtonText;border-color:ButtonText}.verdict,.tick:has(:checked){border-color:Highlight}.list .hand{outline:2px solid Highlight}}
 @media print{.hand{display:none}}
 `);

@@ -41,7 +41,7 @@ function amountView({ text }: CounterContext, { need, ask, bolt }: CounterRow): 
   return html`<p class="amount" part="amount"><b>${said.slice(0, gap)}</b> <small>${said.slice(gap + 1)}</small></p>
     <p class="spoken" part="spoken">${speakPurchase(words.language, ask.buy)}</p>
     <p class="soft">
-      ${words.strips(ask.strips, ask.perStrip, side)} ${width}${spare}
+      ${words.strips(ask.strips, ask.perStrip, side)}, ${width}${spare}
     </p>`;
 }
 

@@ -30,3 +30,13 @@ export function readStart({ address, remember, preset, unit }: StartSources): {
     lastPlan: remember ? readDraft(LAST_PLAN) : '',
   };
 }
+
+/** Puts a place into the page's address. A browser that is asked too often refuses: the next time makes it good. */
+export function keepPlace(address: string): void {
+  if (address === location.search + location.hash) return;
+  try {
+    history.replaceState(null, '', address || location.pathname);
+  } catch {
+    // Some browsers take a hundred changes in half a minute and no more.
+  }
+}

@@ -21,7 +21,7 @@ describe('answerView', () => {
     expect(readText(root, '.amount')).toBe('2⅜ yd');
     expect(readText(root, '.spoken')).toBe('two and three eighths yards');
     expect(readText(root, '.spoken + .soft')).toBe(
-      '7 strips of 3 squares, 12 in each off 42 in 1 spare one included',
+      '7 strips of 3 squares, 12 in each, off 42 in 1 spare one included',
     );
   });
 

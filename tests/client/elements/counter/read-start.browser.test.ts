@@ -1,6 +1,6 @@
-import { beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { keepDraft } from '../../../../client/data/draft-store.ts';
-import { readStart } from '../../../../client/elements/counter/read-start.ts';
+import { keepPlace, readStart } from '../../../../client/elements/counter/read-start.ts';
 
 const start = { address: '', remember: true, preset: 'target.size=throw', unit: undefined };
 
@@ -27,5 +27,26 @@ describe('readStart', () => {
     keepDraft('last-plan', 'target.size=king');
     expect(readStart(start).lastPlan).toBe('target.size=king');
     expect(readStart({ ...start, remember: false }).lastPlan).toBe('');
+  });
+});
+
+describe('keepPlace', () => {
+  const home = location.href;
+
+  test('keepPlace writes query and fragment, and nothing at all for nothing', () => {
+    keepPlace('?target.size=lap#0.got=1');
+    expect(location.search + location.hash).toBe('?target.size=lap#0.got=1');
+    keepPlace('');
+    expect(location.search + location.hash).toBe('');
+    history.replaceState(null, '', home);
+  });
+
+  test('keepPlace lets a browser refuse', () => {
+    const refuse = vi.spyOn(history, 'replaceState').mockImplementation(() => {
+      throw new DOMException('Too often', 'SecurityError');
+    });
+    expect(() => keepPlace('#at=1')).not.toThrow();
+    expect(refuse).toHaveBeenCalledOnce();
+    refuse.mockRestore();
   });
 });

@@ -1,7 +1,7 @@
 import { parseModule } from './parse-module.ts';
 
 /** Words that a text in English cannot do without, and that are none in Spanish, German or French. */
-const ENGLISH =
+export const ENGLISH =
   /\b(the|and|of|with|your|you|this|that|are|have|from|which|give|cut|sewn|washed|wide|cloth|prints?)\b/i;
 
 /** Texts that are the same in English and in another language, and are to be. */

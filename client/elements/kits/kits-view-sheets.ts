@@ -79,13 +79,13 @@ export function shelfView(context: KitsContext, answer: ShownKits): TemplateResu
   const { text, words } = context;
   const { weight, label } = answer;
   const rows = [
-    [words.sheet.weight, writeMeasure(text.language, weight.unit, weight.dry)],
-    [words.sheet.content, label.content],
-    [words.sheet.care, label.care],
-  ];
+    [words.sheet.weight, writeMeasure(text.language, weight.unit, weight.dry), text.language],
+    [words.sheet.content, label.content, 'en'],
+    [words.sheet.care, label.care, 'en'],
+  ] as const;
   const body = html`${moneyTable(context, answer)}
     <dl class="pairs">
-      ${rows.map(([name, said]) => html`<dt>${name}</dt><dd>${said}</dd>`)}
+      ${rows.map(([name, said, language]) => html`<dt>${name}</dt><dd lang=${language}>${said}</dd>`)}
     </dl>`;
   return sheetView('shelf', words.sheet.title, body);
 }

@@ -12,7 +12,7 @@ display:block;container-type:inline-size;color:var(--ragbloom-ink);font:inherit;
 *,::before,::after{box-sizing:border-box;margin:0;padding:0;min-width:0}
 ul{list-style:none}
 fieldset{border:0}
-.whole{container-type:inline-size;color:var(--ragbloom-ink);font-style:normal;font-weight:400;line-height:1.45;letter-spacing:normal;text-align:start;text-indent:0;text-transform:none;white-space:normal}
+.whole{container-type:inline-size;color:var(--ragbloom-ink);font-style:normal;font-weight:400;line-height:1.45;letter-spacing:normal;word-spacing:normal;text-align:start;text-indent:0;text-transform:none;white-space:normal}
 h2{font-family:var(--ragbloom-display,inherit);font-size:1.3em;font-weight:600;line-height:1.2}
 small,label,legend,dt,.soft{color:var(--ragbloom-soft);font-size:.9em;font-weight:400}
 b,input{font-variant-numeric:tabular-nums}

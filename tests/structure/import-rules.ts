@@ -98,7 +98,13 @@ export const RULES: readonly Rule[] = [
   { room: 'client/build/', may: ['client/build/', 'node:', 'esbuild'] },
   {
     room: 'client/build.ts',
-    may: ['client/build/', 'client/embed/version.ts', 'client/look/', 'node:'],
+    may: [
+      'client/build/',
+      'client/embed/version.ts',
+      'client/look/',
+      'client/offline/bundle-offline.ts',
+      'node:',
+    ],
   },
 ];
 

@@ -20,7 +20,13 @@ export function drawFloor(
 ): Drawing {
   const columns = cells[0]?.length ?? 0;
   const frame = { cells, x: 0, y: 0, faceWidth: FACE, faceHeight: FACE };
-  const blocks = drawBlocks({ ...frame, colorOf, repeats: 3, hasLetters: true, alternating: true });
+  const blocks = drawBlocks({
+    ...frame,
+    colorOf,
+    repeats: 2,
+    hasLetters: false,
+    alternating: true,
+  });
   const label = (text: string, x: number, y: number): Shape => ({
     kind: 'text',
     part: 'measure-text',
@@ -29,6 +35,10 @@ export function drawFloor(
     size: 44,
     text,
     fill: INK,
+  });
+  const write = (text: string, x: number, y: number): Shape => ({
+    ...{ kind: 'text', part: 'letter', x: place(x), y: place(y), size: 56, text, fill: INK },
+    rim: '#ffffff',
   });
   const middle = (at: number) => (at + 0.5) * FACE;
   const mark: Shape = {
@@ -45,10 +55,27 @@ export function drawFloor(
       height: cells.length * FACE + EDGE + 10,
     },
     shapes: [
-      ...blocks,
+      ...blocks.filter(({ part }) => part !== 'quilting'),
+      {
+        kind: 'path',
+        part: 'outline',
+        d: traceGrid(columns, cells.length),
+        stroke: INK,
+        breadth: 3,
+      },
+      ...cells.flatMap((line, down) =>
+        [...line].map((letter, across) => write(letter, middle(across), middle(down))),
+      ),
       ...Array.from({ length: columns }, (_, at) => label(`${column + at + 1}`, middle(at), -45)),
       ...cells.map((_, at) => label(nameRow(row + at), -45, middle(at))),
       ...(row === 0 && column === 0 ? [mark] : []),
     ],
   };
+}
+
+/** The edges of the blocks: in grey the prints may run into each other. */
+function traceGrid(columns: number, rows: number): string {
+  const down = Array.from({ length: columns + 1 }, (_, at) => `M${at * FACE} 0v${rows * FACE}`);
+  const across = Array.from({ length: rows + 1 }, (_, at) => `M0 ${at * FACE}h${columns * FACE}`);
+  return [...down, ...across].join('');
 }

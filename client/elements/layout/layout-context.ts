@@ -7,16 +7,32 @@ import type { LayoutWords } from '../../text/layout/source.ts';
 import type { LightWords } from '../../text/light/source.ts';
 import type { BoardState, TapMode } from './layout-state.ts';
 
+/** What the event `ragbloom-layout` carries. */
+export interface LayoutDetail {
+  /** The answer of the API, whole. */
+  readonly answer: ShownLayout;
+  /** `device` where the service gave no answer. */
+  readonly from: 'service' | 'device';
+  /** The grid as it was laid by hand since, where it was. */
+  readonly cells?: readonly string[];
+}
+
 /** What a person can do to a layout. */
 export interface LayoutActions {
   /** Types into one place of the question. */
   readonly type: (path: string, draft: LayoutDraft) => void;
+  /** Types a name or chooses a colour, by which nothing moves. */
+  readonly name: (path: string, draft: LayoutDraft) => void;
   /** Asks for something else. */
   readonly choose: (draft: LayoutDraft) => void;
   readonly another: () => void;
   readonly tap: (place: number) => void;
   readonly pin: (place: number) => void;
-  readonly press: (event: KeyboardEvent) => void;
+  /** Puts the keyboard on another block. */
+  readonly go: (place: number) => void;
+  readonly letGo: () => void;
+  /** Is told in which element the grid lies. */
+  readonly fit: (element: Element | undefined) => void;
   readonly turnTo: (mode: TapMode) => void;
   readonly showLarge: (isLarge: boolean) => void;
   readonly undo: () => void;
@@ -43,10 +59,10 @@ export interface LayoutContext {
   readonly words: { readonly light: LightWords; readonly layout: LayoutWords };
   readonly board: BoardState;
   readonly grid: ShownGrid | undefined;
-  /** What the host asked for and cannot be had, by place. */
-  readonly odd: readonly string[];
   /** Where the figures of this very grid are to be had. */
   readonly address: string;
+  /** Width that the grid may take before it slides, CSS pixels. */
+  readonly room: number;
   /** The floor sheet is wanted. */
   readonly isPrinting: boolean;
   readonly isLocked: (path: string) => boolean;

@@ -1,4 +1,5 @@
 import type { PropertyDeclarations, TemplateResult } from 'lit';
+import type { Fault } from '#core/outcome.ts';
 import { editDraft, writeQuery } from '../../data/draft.ts';
 import { readHand, writeHand } from '../../data/hand-grid.ts';
 import type { ShownLayout } from '../../data/is-layout-answer.ts';
@@ -9,14 +10,15 @@ import { LightElement } from '../../host/light-element.ts';
 import { joinSources } from '../../text/join-sources.ts';
 import { layoutSource } from '../../text/layout/source.ts';
 import { lightSource } from '../../text/light/source.ts';
-import type { LayoutActions, LayoutContext, ShownGrid } from './layout-context.ts';
+import type { LayoutActions, LayoutContext, LayoutDetail, ShownGrid } from './layout-context.ts';
 import { layoutErrand } from './layout-errand.ts';
 import {
   type BoardState,
   FIRST_BOARD,
+  FIRST_ROOM,
+  layAside,
   letGo,
   pinBlock,
-  remember,
   type Snapshot,
   stepBack,
   type Tapped,
@@ -25,17 +27,9 @@ import {
 import { layoutStyles } from './layout-styles.ts';
 import { layoutView } from './layout-view.ts';
 import { readGrid } from './read-grid.ts';
-import { readKey } from './read-key.ts';
-
-/** What the event `ragbloom-layout` carries. */
-export interface LayoutDetail {
-  /** The answer of the API, whole. */
-  readonly answer: ShownLayout;
-  /** `device` where the service gave no answer. */
-  readonly from: 'service' | 'device';
-  /** The grid as it was laid by hand since, where it was. */
-  readonly cells?: readonly string[];
-}
+import { sayLayoutFault } from './say-layout-fault.ts';
+import { watchPrint } from './watch-print.ts';
+import { watchRoom } from './watch-room.ts';
 
 type Words = LayoutContext['words'];
 
@@ -64,6 +58,7 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
   static override properties: PropertyDeclarations = {
     ...LightElement.properties,
     board: { state: true },
+    room: { state: true },
     isPrinting: { state: true },
   };
 
@@ -75,15 +70,20 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
   };
 
   declare private board: BoardState;
+  /** Width that the grid may take, CSS pixels. */
+  declare private room: number;
   declare private isPrinting: boolean;
 
   protected readonly errand = layoutErrand;
   protected readonly text = joinSources({ light: lightSource, layout: layoutSource });
   #grid: ShownGrid | undefined;
+  /** What is typed on at one place is one change to undo. */
+  #typedAt = '';
 
   constructor() {
     super();
     this.board = FIRST_BOARD;
+    this.room = FIRST_ROOM;
     this.isPrinting = false;
   }
 
@@ -104,18 +104,24 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
 
   override connectedCallback(): void {
     super.connectedCallback();
-    for (const [name, listener] of this.#heard) globalThis.addEventListener(name, listener);
+    globalThis.addEventListener('popstate', this.#readFragment);
+    this.#printing.start();
     this.#readFragment();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    for (const [name, listener] of this.#heard) globalThis.removeEventListener(name, listener);
+    globalThis.removeEventListener('popstate', this.#readFragment);
+    this.#printing.stop();
   }
 
   protected override begin(draft: string): void {
     this.board = FIRST_BOARD;
     super.begin(draft);
+  }
+
+  protected override tell(words: Words, fault: Fault): string {
+    return sayLayoutFault(words.layout, fault) ?? super.tell(words, fault);
   }
 
   protected view(words: Words): TemplateResult {
@@ -128,8 +134,8 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
       words,
       board: this.board,
       grid: this.#grid,
-      odd: this.oddPlaces,
       address: `${this.api ?? this.source.api}/v1/layout?${this.value}`,
+      room: this.room,
       isPrinting: this.isPrinting,
       isLocked: (path) => this.isLocked(path),
       tell: (fault) => this.tell(words, fault),
@@ -139,9 +145,11 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
 
   readonly #actions: LayoutActions = {
     type: (path, draft) => {
-      this.#ask();
+      if (path !== this.#typedAt) this.#ask();
+      this.#typedAt = path;
       this.type(path, draft);
     },
+    name: (path, draft) => this.type(path, draft),
     choose: (draft) => {
       this.#ask();
       this.decide(draft);
@@ -153,7 +161,11 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
     },
     tap: (place) => this.#change((tap) => tapBlock(this.board, { ...tap, place })),
     pin: (place) => this.#change((tap) => pinBlock(this.board, { ...tap, place })),
-    press: (event) => this.#press(event),
+    go: (place) => void this.#go(place),
+    letGo: () => this.#know(letGo(this.board)),
+    fit: watchRoom((room) => {
+      this.room = room;
+    }),
     turnTo: (mode) => this.#know({ mode, held: undefined }),
     showLarge: (isLarge) => this.#know({ isLarge }),
     undo: () => this.#step(true),
@@ -172,36 +184,21 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
 
   /** Something else is asked for: what was laid by hand goes, and can be had again. */
   #ask(): void {
-    const board = remember(this.board, this.#snapshot);
-    this.board = { ...board, hand: undefined, held: undefined, deed: undefined, at: 0 };
+    this.#typedAt = '';
+    this.board = layAside(this.board, this.#snapshot);
   }
 
   #change(deed: (tap: Pick<ShownGrid, 'cells'> & { draft: LayoutDraft }) => Tapped): void {
-    if (this.#grid === undefined || this.isDisabled) return;
+    if (this.#grid === undefined || this.isDisabled || this.isLocked('fixed')) return;
+    this.#typedAt = '';
     const { draft } = this.status;
     const { hand } = this.board;
     const done = deed({ cells: this.#grid.cells, draft });
     this.board = done.board;
-    if (done.draft !== draft) this.set({ draft: done.draft });
+    this.set({ draft: done.draft });
+    // With a pin less, fewer pairs may be possible.
+    if (done.board.deed?.kind === 'unpinned') this.type('fixed', done.draft);
     if (done.draft !== draft || done.board.hand !== hand) this.#tellChange();
-  }
-
-  #press(event: KeyboardEvent): void {
-    const { cells = [''] } = this.#grid ?? {};
-    const [columns, rows] = [cells[0]?.length ?? 1, cells.length];
-    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === 'z') {
-      event.preventDefault();
-      this.#step(!event.shiftKey);
-      return;
-    }
-    const { at } = this.board;
-    const deed = readKey(event, { at, columns, rows });
-    if (deed === undefined) return;
-    event.preventDefault();
-    if (deed.kind === 'go') void this.#go(deed.to);
-    else if (deed.kind === 'tap') this.#actions.tap(at);
-    else if (deed.kind === 'pin') this.#actions.pin(at);
-    else this.board = letGo(this.board);
   }
 
   async #go(at: number): Promise<void> {
@@ -237,23 +234,16 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
     const { answer, from } = this.status;
     if (answer === undefined) return;
     const detail: LayoutDetail = { answer, from, ...(hand && { cells: hand }) };
-    this.dispatchEvent(
-      new CustomEvent('ragbloom-layout', { detail, bubbles: true, composed: true }),
-    );
+    const how = { detail, bubbles: true, composed: true };
+    this.dispatchEvent(new CustomEvent('ragbloom-layout', how));
   }
 
   readonly #readFragment = (): void => {
     if (this.may(this.address)) this.board = { ...FIRST_BOARD, hand: readHand(location.hash) };
   };
 
-  readonly #showSheet = (isPrinting: boolean): void => {
+  readonly #printing = watchPrint((isPrinting) => {
     this.isPrinting = isPrinting;
     this.performUpdate();
-  };
-
-  readonly #heard = [
-    ['popstate', this.#readFragment],
-    ['beforeprint', () => this.#showSheet(true)],
-    ['afterprint', () => this.#showSheet(false)],
-  ] as const;
+  });
 }

@@ -24,19 +24,21 @@ export interface BoardState {
   /** The block that was picked up. */
   readonly held?: number | undefined;
   readonly mode: TapMode;
-  /** Every block as large as a finger, though the grid may be wider than the page. */
-  readonly isLarge: boolean;
+  /** Every block as large as a finger, though the grid may be wider than the page; as it fits until somebody chose. */
+  readonly isLarge?: boolean | undefined;
   readonly past: readonly Snapshot[];
   readonly future: readonly Snapshot[];
   readonly deed?: Deed | undefined;
 }
+
+/** Width that the grid may take until it was measured, CSS pixels: a phone's. */
+export const FIRST_ROOM = 320;
 
 /** Before anything was done. */
 export const FIRST_BOARD: BoardState = {
   hand: undefined,
   at: 0,
   mode: 'swap',
-  isLarge: false,
   past: [],
   future: [],
 };
@@ -47,6 +49,14 @@ const MOST_STEPS = 200;
 /** The board once a change was made to what is given, which can be undone to. */
 export function remember(board: BoardState, before: Snapshot): BoardState {
   return { ...board, past: [...board.past, before].slice(-MOST_STEPS), future: [] };
+}
+
+/** The board once something else is asked for: what was laid by hand goes, and can be had again. */
+export function layAside(board: BoardState, before: Snapshot): BoardState {
+  return {
+    ...remember(board, before),
+    ...{ hand: undefined, held: undefined, deed: undefined, at: 0 },
+  };
 }
 
 /** What a tap did: the board, and the draft where its pins changed. */

@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import type { LayoutPattern, Touch } from '#core/contract.ts';
+import { findPrintLook } from '#core/drawing/find-print-look.ts';
 import { letterOf } from '#core/layout/letter-of.ts';
 import { SIZE_LIMITS } from '#core/limits.ts';
 import { editDraft } from '../../data/draft.ts';
@@ -73,7 +74,8 @@ function printsView(context: LayoutContext): TemplateResult {
   const fault = tellAt(context, 'prints');
   return html`<fieldset class="stack" part="prints">
     <legend>${layout.prints}</legend>
-    <ul class="stack">${rows.map((row, at) => printView(context, row, at))}</ul>
+    <p class="print heads soft" aria-hidden="true"><span></span>${layout.heads.map((head) => html`<span>${head}</span>`)}</p>
+    <ul class="stack prints">${rows.map((row, at) => printView(context, row, at))}</ul>
     ${fault && html`<p class="fault" role="alert">${fault} ${sayMissing(context)}</p>`}
     ${
       isLocked
@@ -116,14 +118,14 @@ function printView(
   const path = (name: 'id' | 'count') => `prints.${at}.${name}` as const;
   const frame = { isLocked: context.isLocked('prints'), reason: light.locked };
   return html`<li class="print">
-    ${printSwatch(at, row['color'])}
+    ${colorField(context, row, at)}
     ${nameField({
       ...frame,
       id: `name-${letter}`,
       label: layout.name(letter),
       value: row['id'] ?? '',
       fault: tellAt(context, path('id')),
-      onInput: (typed) => act.type(path('id'), editDraft(status.draft, path('id'), typed)),
+      onInput: (typed) => act.name(path('id'), editDraft(status.draft, path('id'), typed)),
     })}
     ${numberField({
       ...frame,
@@ -135,6 +137,27 @@ function printView(
       onInput: (typed) => act.type(path('count'), countPrint(context, at, typed)),
     })}
   </li>`;
+}
+
+/** The print as it is drawn; a press on it chooses its colour. */
+function colorField(
+  { status, words, act, isLocked }: LayoutContext,
+  row: Readonly<Record<string, string>>,
+  at: number,
+): TemplateResult {
+  const path = `prints.${at}.color` as const;
+  const choose = ({ target }: Event) =>
+    act.name(path, editDraft(status.draft, path, (target as HTMLInputElement).value));
+  return html`<label class="look">
+    ${printSwatch(at, row['color'])}
+    <input
+      type="color"
+      aria-label=${words.layout.color(letterOf(at))}
+      ?disabled=${isLocked('prints')}
+      .value=${row['color'] ?? findPrintLook(at).ground}
+      @change=${choose}
+    />
+  </label>`;
 }
 
 /** The first count that is typed makes those of the others counts too; the last one that is emptied none. */

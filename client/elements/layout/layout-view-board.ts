@@ -1,52 +1,97 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { guard } from 'lit/directives/guard.js';
+import { ref } from 'lit/directives/ref.js';
 import { letterOf } from '#core/layout/letter-of.ts';
+import type { Meeting } from '#core/layout/list-touching.ts';
 import { nameRow } from '#core/layout/name-row.ts';
 import { isPinned } from '../../data/layout-draft.ts';
 import { drawingView } from '../../drawing/drawing-view.ts';
-import { drawBoard } from './draw-board.ts';
+import { drawMeetings, drawRow } from './draw-board.ts';
 import type { LayoutContext, ShownGrid } from './layout-context.ts';
+import { pressKey } from './press-key.ts';
 import { watchHold } from './watch-hold.ts';
 
-/** Side of a large block and of the edge that bears letters and numbers, CSS pixels. */
-const LARGE = 48;
+/** Least side of a block for a finger, and of the edge that bears letters and numbers, CSS pixels. */
+const FINGER = 44;
 const EDGE = 24;
-/** More columns than these leave no room for letters on a narrow page, and on any. */
-const MANY = 12;
-const MOST = 26;
+/** The same for a mouse, where there is room for more. */
+const MOUSE = 24;
+/** No wider than this a page is a phone's. */
+const NARROW = 480;
+/** Smaller blocks have no room for letters. */
+const LEGIBLE = 22;
+/** More blocks than this are too small for fine figures. */
+const FEW = 150;
 
-/** The quilt as a grid to change: the drawing, and over it a table that keyboard, finger and ear can use. */
+/** How large the blocks are shown. */
+interface Scale {
+  readonly isLarge: boolean;
+  /** The grid is wider than the page. */
+  readonly isWide: boolean;
+  readonly isLegible: boolean;
+}
+
+/** Large where the whole would have blocks too small to hit, unless somebody chose. */
+export function findScale({ board, room }: LayoutContext, columns: number): Scale {
+  const side = (room - EDGE) / columns;
+  const isLarge = board.isLarge ?? side < (room > NARROW ? MOUSE : FINGER);
+  return {
+    isLarge,
+    isWide: isLarge && side < FINGER,
+    isLegible: isLarge || side >= LEGIBLE,
+  };
+}
+
+/** The quilt as a grid to change: the cloth drawn, and over it a table that keyboard, finger and ear can use. */
 export function boardView(context: LayoutContext, grid: ShownGrid): TemplateResult {
-  const { board, words, act } = context;
+  const { words, act } = context;
   const { layout } = words;
   const columns = grid.cells[0]?.length ?? 0;
-  const width = board.isLarge ? columns * LARGE + EDGE : '100%';
+  const numbers = Array.from({ length: columns }, (_, at) => at + 1);
+  const { isLarge, isWide, isLegible } = findScale(context, columns);
+  const standing = { at: context.board.at, columns, rows: grid.cells.length };
+  const inRows = groupMeetings(grid, columns);
   const touching = new Set(grid.meetings.flatMap(({ places }) => places));
-  const size = board.isLarge ? '' : columns > MOST ? 'many most' : columns > MANY ? 'many' : '';
-  return html`<div class="scroll" part="board">
-    <div class="board ${size} ${board.isLarge ? 'large' : ''}">
+  return html`<div class="scroll" part="board" ${ref(act.fit)}>
       <table
         role="grid"
-        width=${width}
+        class="board ${isLegible ? '' : 'small'}"
+        width="100%"
         aria-label=${layout.board(columns, grid.cells.length)}
-        @keydown=${act.press}
+        aria-readonly=${context.isLocked('fixed') ? 'true' : nothing}
+        @keydown=${(event: KeyboardEvent) => pressKey(event, standing, act)}
         @click=${(event: Event) => onPlace(event, act.tap)}
         @pointerdown=${(event: PointerEvent) => watchHold(event, () => onPlace(event, act.pin))}
         @contextmenu=${(event: Event) => event.preventDefault()}
       >
+        <colgroup>
+          <col width=${EDGE}>
+          ${guard([columns, isLarge], () => numbers.map(() => html`<col width=${isLarge ? FINGER : nothing}>`))}
+        </colgroup>
         <thead>
           <tr>
-            <th width=${EDGE}><span class="hidden">${layout.topLeft}</span><i aria-hidden="true">◤</i></th>
-            ${Array.from({ length: columns }, (_, at) => html`<th scope="col"><span class="hidden">${layout.column(at + 1)}</span><i aria-hidden="true">${at + 1}</i></th>`)}
+            <th><span class="hidden">${layout.topLeft}</span><i aria-hidden="true">◤</i></th>
+            ${guard([columns, words], () => numbers.map((number) => html`<th scope="col"><span class="hidden">${layout.column(number)}</span><i aria-hidden="true">${number}</i></th>`))}
           </tr>
         </thead>
         <tbody>
-          ${grid.cells.map((row, down) => rowView(context, grid, { row, down, touching }))}
+          ${grid.cells.map((row, down) => rowView(context, grid, { row, down, touching, meetings: inRows.get(down) ?? NONE }))}
         </tbody>
       </table>
-      ${guard([grid.cells, grid.key], () => drawingView(drawBoard(grid), 'cloth'))}
     </div>
-  </div>`;
+    ${isWide ? html`<p class="soft off">${layout.wide}</p>` : ''}`;
+}
+
+const NONE: readonly Meeting[] = [];
+
+/** The meetings by the row of their first block. */
+function groupMeetings({ meetings }: ShownGrid, columns: number) {
+  const rows = new Map<number, Meeting[]>();
+  for (const meeting of meetings) {
+    const row = Math.floor(meeting.places[0] / columns);
+    rows.set(row, [...(rows.get(row) ?? []), meeting]);
+  }
+  return rows;
 }
 
 function onPlace(event: Event, deed: (place: number) => void): void {
@@ -59,30 +104,54 @@ interface Row {
   readonly row: string;
   readonly down: number;
   readonly touching: ReadonlySet<number>;
+  /** Of its blocks with those beside and below. */
+  readonly meetings: readonly Meeting[];
 }
 
 /** A row is made anew only where something in it is another: a large grid answers as fast as a small one. */
-function rowView(context: LayoutContext, grid: ShownGrid, { row, down, touching }: Row): unknown {
+function rowView(context: LayoutContext, grid: ShownGrid, laid: Row): unknown {
   const { board, words } = context;
+  const { row, down, touching, meetings } = laid;
   const first = down * row.length;
   const places = Array.from(row, (_, across) => first + across);
-  const within = (place?: number) =>
-    place !== undefined && place >= first && place < first + row.length ? place : -1;
+  const within = (place = -1) => (place >= first && place < first + row.length ? place : -1);
   const marks = places.map((place) => (touching.has(place) ? '1' : '0')).join('');
-  const keys = [row, grid.pins[down] ?? '', within(board.at), within(board.held), marks];
+  const met = meetings.map(({ places: [one, other] }) => `${one} ${other}`).join();
+  const keys = [row, within(board.at), within(board.held), marks, met, grid.pins[down]];
   return guard(
     [...keys, grid.key, words],
     () => html`<tr>
       <th scope="row"><span class="hidden">${words.layout.row(nameRow(down))}</span><i aria-hidden="true">${nameRow(down)}</i></th>
-      ${places.map((place) => cellView(context, grid, { place, isTouching: touching.has(place) }))}
+      ${places.map((place) =>
+        cellView(context, grid, {
+          place,
+          isTouching: touching.has(place),
+          cloth: place === first ? clothView(grid, laid) : undefined,
+        }),
+      )}
     </tr>`,
   );
+}
+
+/** The cloth of a whole row below its blocks, and the marks of what touches above them. */
+function clothView({ cells, colorOf, key }: ShownGrid, { row, down, meetings }: Row): unknown {
+  const isFine = row.length * cells.length <= FEW;
+  return [
+    guard([row, key, isFine], () => drawingView(drawRow({ row, down, colorOf, isFine }), 'cloth')),
+    meetings.length === 0 ? '' : drawingView(drawMeetings(meetings, row.length), 'meetings'),
+  ];
+}
+
+interface Cell {
+  readonly place: number;
+  readonly isTouching: boolean;
+  readonly cloth: unknown;
 }
 
 function cellView(
   { board, words }: LayoutContext,
   grid: ShownGrid,
-  { place, isTouching }: { readonly place: number; readonly isTouching: boolean },
+  { place, isTouching, cloth = '' }: Cell,
 ): TemplateResult {
   const { layout } = words;
   const columns = grid.cells[0]?.length ?? 1;
@@ -102,7 +171,7 @@ function cellView(
     aria-selected=${isHeld ? 'true' : nothing}
     aria-label=${said.join(', ')}
     class="${isHeld ? 'held' : ''} ${pinned ? 'pinned' : ''}"
-  ><b aria-hidden="true">${letter}</b></td>`;
+  >${cloth}<b aria-hidden="true">${letter}</b></td>`;
 }
 
 /** A print as people call it: its name, and its letter where that is another. */

@@ -18,11 +18,14 @@ export function floorView({ words }: LayoutContext, grid: ShownGrid): TemplateRe
       (page) => html`<section>
         <h2>${layout.floor(name(page.page))}</h2>
         ${drawingView(drawFloor(page, grid.colorOf), 'sheet', layout.floor(name(page.page)))}
-        <ul class="key">${grid.names.map(
-          (print, at) =>
-            html`<li>${printSwatch(at, grid.colorOf(at))} ${print}, ${countOf(grid, at)}</li>`,
-        )}</ul>
-        ${pages.length > 1 && page.page === 0 ? mapView(layout.pages, pages.length, across) : ''}
+        <ul class="key">
+          ${grid.names.map(
+            (print, at) =>
+              html`<li>${printSwatch(at, grid.colorOf(at))} <b>${letterOf(at)}</b> ${print === letterOf(at) ? '' : print} × ${countOf(grid, at)}</li>`,
+          )}
+          ${page.page === 0 ? html`<li>◤ ${layout.topLeft}</li>` : ''}
+        </ul>
+        ${pages.length > 1 ? mapView(layout.pages, { pages: pages.length, across, here: page.page }) : ''}
       </section>`,
     )}
   </div>`;
@@ -32,10 +35,21 @@ function countOf({ cells }: ShownGrid, print: number): number {
   return cells.join('').split(letterOf(print)).length - 1;
 }
 
-/** How the pages lie beside each other. */
-function mapView(title: string, pages: number, across: number): TemplateResult {
-  const rows = Array.from({ length: pages / across }, (_, down) => down);
-  const line = (down: number) =>
-    Array.from({ length: across }, (_, at) => letterOf(down * across + at)).join(' ');
-  return html`<p class="key">${title}: ${rows.map((down) => html`<b>${line(down)}</b> `)}</p>`;
+/** How the pages lie beside each other, this one marked. */
+function mapView(
+  title: string,
+  {
+    pages,
+    across,
+    here,
+  }: { readonly pages: number; readonly across: number; readonly here: number },
+): TemplateResult {
+  const rows = Array.from({ length: pages / across }, (_, down) => down * across);
+  const line = (first: number) => Array.from({ length: across }, (_, at) => first + at);
+  return html`<div class="key">${title}
+    <table class="map">${rows.map(
+      (first) =>
+        html`<tr>${line(first).map((page) => html`<td class=${page === here ? 'here' : ''}>${letterOf(page)}</td>`)}</tr>`,
+    )}</table>
+  </div>`;
 }

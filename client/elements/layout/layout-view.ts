@@ -1,14 +1,18 @@
 import { html, type TemplateResult } from 'lit';
+import type { Fault } from '#core/outcome.ts';
 import { choiceChips } from '../../fields/choice-chips.ts';
 import { noticesView } from '../../fields/notices-view.ts';
 import type { LayoutContext, ShownGrid } from './layout-context.ts';
 import type { TapMode } from './layout-state.ts';
 import { askView } from './layout-view-ask.ts';
-import { boardView } from './layout-view-board.ts';
+import { boardView, findScale } from './layout-view-board.ts';
 import { countMeetings, figuresView } from './layout-view-figures.ts';
 import { floorView } from './layout-view-floor.ts';
+import { pressUndo } from './press-key.ts';
 import { sayDeed } from './say-deed.ts';
 
+/** Places that have a field of their own, which says what is wrong there. */
+const FIELDS = /^(columns|rows|pattern|prints(\.\d+\.(id|count))?)$/;
 const MODES: readonly TapMode[] = ['swap', 'pin'];
 
 /** The whole element from its state: what is asked on one side, the grid to change on the other. */
@@ -17,44 +21,53 @@ export function layoutView(context: LayoutContext): TemplateResult {
   const { answer, isBusy } = status;
   const isOld = answer !== undefined && (status.faults.length > 0 || status.trouble !== undefined);
   return html`<div class="table ${isBusy ? 'busy' : ''}">
-      <section class="stack" part="ask">
-        <h2>${words.layout.title}</h2>
-        ${askView(context)}
-      </section>
-      <section class="stack see">
+      <section class="stack see" @keydown=${(event: KeyboardEvent) => pressUndo(event, act)}>
         ${noticesView({
           words: words.light,
-          odd: context.odd,
+          odd: [],
           trouble: status.trouble,
           isOld,
           from: answer && status.from,
           retry: act.retry,
         })}
-        ${listOthers(context)}
+        ${oddView(context)}
         ${
           grid === undefined || answer === undefined
             ? html`<div class="waiting"></div>`
-            : html`${toolsView(context)}${boardView(context, grid)}
+            : html`${toolsView(context, grid)}${boardView(context, grid)}
                 <p class="hidden" role="status" aria-atomic="true">${sayNow(context, grid)}</p>
-                <p class="soft off">${words.layout.how}</p>
                 ${figuresView(context, grid, answer)}
+                <p class="soft off">${words.layout.how}</p>
                 <a part="link" class="off" href=${context.address}>${words.layout.link}</a>`
         }
+      </section>
+      <section class="stack" part="ask">
+        <h2>${words.layout.title}</h2>
+        ${askView(context)}
       </section>
     </div>
     ${context.isPrinting && grid ? floorView(context, grid) : ''}`;
 }
 
-/** Faults that no field shows: of pins, of a grid that was handed over. */
-function listOthers({ status, tell }: LayoutContext): TemplateResult {
-  const others = status.faults.filter(
-    ({ path }) => path[0] === 'fixed' || path[0] === 'seed' || path.length === 0,
-  );
-  return html`<ul class="faults">${others.map((fault) => html`<li class="fault">${tell(fault)}</li>`)}</ul>`;
+/** What was asked for and cannot be had, and faults that no field shows: each in a sentence of its own. */
+function oddView({ status, words, tell }: LayoutContext): TemplateResult {
+  const { hostFaults, faults } = status;
+  // A row of the grid that had to go leaves a grid with too few rows: that is the same mistake.
+  const hasRow = hostFaults.some(({ path }) => path[0] === 'fixed' && path.length > 1);
+  const odd = hostFaults.filter(({ path }) => !(hasRow && path.join() === 'fixed'));
+  const others = faults.filter(({ path }) => !FIELDS.test(path.join('.')));
+  const say = (fault: Fault) =>
+    html`<li>${tell(fault)} <small>${fault.path.join('.')}</small></li>`;
+  return html`<div role="alert">
+    ${odd.length > 0 ? html`<div class="notice"><p>${words.light.host}</p><ul>${odd.map(say)}</ul></div>` : ''}
+    ${others.length > 0 ? html`<ul class="fault">${others.map(say)}</ul>` : ''}
+  </div>`;
 }
 
-function toolsView({ board, words, act, isLocked }: LayoutContext): TemplateResult {
+function toolsView(context: LayoutContext, grid: ShownGrid): TemplateResult {
+  const { board, words, act, isLocked } = context;
   const { layout } = words;
+  const { isLarge } = findScale(context, grid.cells[0]?.length ?? 1);
   return html`<div class="tools off">
     <div class="chips">
       <button class="go" ?disabled=${isLocked('seed')} @click=${act.another}>${layout.another}</button>
@@ -76,7 +89,7 @@ function toolsView({ board, words, act, isLocked }: LayoutContext): TemplateResu
         ['whole', layout.sizes.whole],
         ['large', layout.sizes.large],
       ],
-      chosen: board.isLarge ? 'large' : 'whole',
+      chosen: isLarge ? 'large' : 'whole',
       onChoose: (size) => act.showLarge(size === 'large'),
     })}
   </div>`;

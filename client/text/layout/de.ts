@@ -44,6 +44,16 @@ export const de: LayoutWords = {
     fewest: 'Mindestens',
     spread: 'Reihen ungleich geteilt',
   },
+  wide: 'Das Raster ist breiter als die Seite. Schieb es seitwärts, oder zeig das Ganze.',
+  color: (letter) => `Muster ${letter}, Farbe`,
+  heads: ['Name', 'Blöcke'],
+  ragged: 'Das Raster aus dem Link hat eine andere Zahl von Reihen als dieser Quilt und blieb weg.',
+  uneven: (row) =>
+    `Reihe ${row} des Rasters hat mehr oder weniger Blöcke, als der Quilt breit ist.`,
+  stranger: (row, letter) =>
+    `Reihe ${row} des Rasters nennt „${letter}“, und ein solches Muster gibt es nicht.`,
+  tooFew: (letter, pinned) =>
+    `Muster ${letter} ist ${pinned}-mal festgesteckt. Gib ihm so viele Blöcke, oder löse welche.`,
   best: 'Keine Anordnung dieser Muster berührt sich weniger.',
   spread: 'Wie gleichmäßig jedes Muster liegt',
   columnsOf: ['Muster', 'Blöcke', '± Reihe', '± Spalte', '± Mitte'],

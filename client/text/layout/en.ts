@@ -44,6 +44,17 @@ export const en = {
     fewest: 'Fewest there can be',
     spread: 'Rows off an even share',
   },
+  wide: 'The grid is wider than the page. Slide it sideways, or show the whole.',
+  color: (letter: string) => `Print ${letter}, colour`,
+  heads: ['Name', 'Blocks'],
+  /** What can be wrong with a grid that was handed over, and with pins. */
+  ragged: 'The grid of the link has another number of rows than this quilt, so it was left out.',
+  uneven: (row: string) =>
+    `Row ${row} of the grid has more or fewer blocks than the quilt is wide.`,
+  stranger: (row: string, letter: string) =>
+    `Row ${row} of the grid says “${letter}”, and there is no such print.`,
+  tooFew: (letter: string, pinned: number) =>
+    `Print ${letter} is pinned ${pinned} times. Give it as many blocks, or free some.`,
   best: 'No layout of these prints touches less.',
   /** The prints, each with its blocks and how it lies. */
   spread: 'How evenly each print lies',

@@ -44,6 +44,17 @@ export const es: LayoutWords = {
     fewest: 'Lo menos posible',
     spread: 'Filas mal repartidas',
   },
+  wide: 'La cuadrícula es más ancha que la página. Deslízala de lado o muestra todo.',
+  color: (letter) => `Estampado ${letter}, color`,
+  heads: ['Nombre', 'Bloques'],
+  ragged:
+    'La cuadrícula del enlace tiene otro número de filas que esta colcha y se ha dejado fuera.',
+  uneven: (row) =>
+    `La fila ${row} de la cuadrícula tiene más o menos bloques que el ancho de la colcha.`,
+  stranger: (row, letter) =>
+    `La fila ${row} de la cuadrícula dice «${letter}», y no hay tal estampado.`,
+  tooFew: (letter, pinned) =>
+    `El estampado ${letter} está fijado ${pinned} veces. Dale tantos bloques o suelta alguno.`,
   best: 'Ninguna disposición de estos estampados se toca menos.',
   spread: 'Con qué igualdad cae cada estampado',
   columnsOf: ['Tela', 'Bloques', '± fila', '± columna', '± centro'],

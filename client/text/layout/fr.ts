@@ -44,6 +44,16 @@ export const fr: LayoutWords = {
     fewest: 'Le moins possible',
     spread: 'Rangs mal partagés',
   },
+  wide: 'La grille est plus large que la page. Faites-la glisser, ou montrez le tout.',
+  color: (letter) => `Imprimé ${letter}, couleur`,
+  heads: ['Nom', 'Blocs'],
+  ragged:
+    'La grille du lien n’a pas le même nombre de rangs que ce quilt : elle a été laissée de côté.',
+  uneven: (row) => `Le rang ${row} de la grille a plus ou moins de blocs que la largeur du quilt.`,
+  stranger: (row, letter) =>
+    `Le rang ${row} de la grille dit « ${letter} », et il n’y a pas de tel imprimé.`,
+  tooFew: (letter, pinned) =>
+    `L’imprimé ${letter} est épinglé ${pinned} fois. Donnez-lui autant de blocs, ou libérez-en.`,
   best: 'Aucune disposition de ces imprimés ne se touche moins.',
   spread: 'Comment chaque imprimé se répartit',
   columnsOf: ['Imprimé', 'Blocs', '± rang', '± colonne', '± centre'],

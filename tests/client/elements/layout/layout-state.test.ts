@@ -4,6 +4,7 @@ import { type LayoutDraft, readPins } from '../../../../client/data/layout-draft
 import {
   type BoardState,
   FIRST_BOARD,
+  layAside,
   letGo,
   pinBlock,
   remember,
@@ -105,6 +106,14 @@ describe('remember and stepBack', () => {
         expect([here.hand, back.board.future]).toEqual([board.hand, []]);
       }),
     );
+  });
+
+  test('layAside lets go of what a hand laid, and stepBack has it again', () => {
+    const hand = ['BAC', 'BCA'];
+    const board = layAside({ ...FIRST_BOARD, hand, held: 2, at: 5 }, { draft: {}, hand });
+    expect([board.hand, board.held, board.at]).toEqual([undefined, undefined, 0]);
+    const back = stepBack(board, { draft: { seed: '2' }, hand: undefined }, true);
+    expect([back.board.hand, back.snapshot?.draft]).toEqual([hand, {}]);
   });
 
   test('stepBack without a step leaves all as it is', () => {

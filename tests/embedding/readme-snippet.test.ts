@@ -6,7 +6,7 @@ import { readText } from '../structure/source-tree.ts';
 import { usePages } from '../support/browser.ts';
 
 const open = usePages();
-const [snippet] = readDocument(readText('README.md')).fences.filter(
+const [snippet, kit] = readDocument(readText('README.md')).fences.filter(
   ({ language }) => language === 'html',
 );
 
@@ -41,4 +41,21 @@ test('the tags of README.md show their link where there is no script', async () 
   html = snippet?.text ?? '';
   const page = await open(hostPage(), { javaScript: false });
   expect(await page.getByRole('link', { name: 'The plan for this quilt' }).isVisible()).toBe(true);
+});
+
+test('the form of README.md sends the plan of the kit that a customer sized', async () => {
+  const home = new URL((await open('/health')).url()).origin;
+  html = `${snippet?.text}${kit?.text}`.replaceAll('http://localhost:8787', home);
+  const page = await open(hostPage());
+  const width = page.locator('ragbloom-size').getByRole('textbox', { name: /^Width/ });
+  await width.fill('40');
+  const sent = () =>
+    page.evaluate(() => {
+      const form = document.querySelector('form');
+      return form && String(new FormData(form).get('plan'));
+    });
+  await expect.poll(sent).toBe('target.width=40&target.height=60&block.cut=10');
+  expect(await page.getByRole('button', { name: 'Put the kit into the cart' }).isVisible()).toBe(
+    true,
+  );
 });

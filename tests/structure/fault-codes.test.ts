@@ -1,9 +1,13 @@
 import { beforeAll, describe, expect, test, vi } from 'vitest';
 import { FAULT_CODES, type FaultCode } from '#core/faults.ts';
+import type { Fault } from '#core/outcome.ts';
 import { PROBLEM_KINDS } from '../../api/http/problem-kinds.ts';
 import { PROBLEM_MEANINGS } from '../../api/pages/problem-meanings.ts';
 import { readProblem } from '../../client/data/read-problem.ts';
+import { kitsSource } from '../../client/text/kits/source.ts';
+import { type Language, loadText } from '../../client/text/languages.ts';
 import { en } from '../../client/text/shared/en.ts';
+import { sharedSource } from '../../client/text/shared/source.ts';
 import { FAULT_CASES } from '../contract/fault-cases.ts';
 
 /** Kinds of problem that are no fault of one part of the input. */
@@ -40,8 +44,17 @@ describe('every list of fault codes is closed', () => {
   });
 });
 
+const LANGUAGES: readonly Language[] = ['en', 'es', 'de', 'fr'];
+
+/** The sentence of an element for a fault; what only kits ask for is said by them. */
+async function say(language: Language, fault: Fault): Promise<string> {
+  const own: Partial<typeof en.faults> = (await loadText(kitsSource, language)).faults;
+  const { faults } = await loadText(sharedSource, language);
+  return (own[fault.code] ?? faults[fault.code])(fault);
+}
+
 /** A sentence with a figure left out shows as one of these. */
-const HOLE = /undefined|null|NaN|\[object|“”| {2}|\bof \.|\bis \./;
+const HOLE = /undefined|null|NaN|\[object|“”|„“|«\s*»| {2}|\bof \.|\bis \./;
 
 describe('every fault code is said from core to page', () => {
   const bodies = new Map<FaultCode, { readonly status: number; readonly text: string }>();
@@ -64,14 +77,20 @@ describe('every fault code is said from core to page', () => {
     expect(body.detail).not.toMatch(HOLE);
   });
 
-  test.each(FAULT_CODES)('%s is said by the page with no figure left out', (code) => {
-    const faults = readProblem(JSON.parse(bodies.get(code)?.text ?? ''));
-    const fault = faults?.find((one) => one.code === code);
-    expect(fault).toBeDefined();
-    const sentence = fault === undefined ? '' : en.faults[code](fault);
-    expect(sentence).toMatch(/^\S.+\.$/s);
-    expect(sentence).not.toMatch(HOLE);
-  });
+  test.each(FAULT_CODES)(
+    '%s is said by the page in every language, with no figure left out',
+    async (code) => {
+      const faults = readProblem(JSON.parse(bodies.get(code)?.text ?? ''));
+      const fault = faults?.find((one) => one.code === code);
+      if (fault === undefined) throw new Error(`The page does not read ${code}.`);
+      const said = await Promise.all(LANGUAGES.map((language) => say(language, fault)));
+      for (const sentence of said) {
+        expect(sentence).toMatch(/^\S.+\.$/s);
+        expect(sentence).not.toMatch(HOLE);
+      }
+      expect(new Set(said).size).toBe(LANGUAGES.length);
+    },
+  );
 
   test.each(['12 is undefined.', 'Give one of .', 'There is no “” size.'])(
     'a sentence with a hole such as %j is seen',

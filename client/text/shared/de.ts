@@ -39,7 +39,7 @@ const faults: SharedWords['faults'] = {
   'not-a-length': (fault) => `${given(fault)} ist keine Länge. Schreib 21,5 oder 8 1/2 in.`,
   'unclear-comma': (fault) =>
     `${given(fault)} kann zweierlei heißen. Schreib ${meant(fault, ' oder ')}.`,
-  'negative-length': () => 'Eine Länge liegt nie unter null. Lass das Minus weg.',
+  'negative-length': () => 'Eine Länge ist nie negativ. Lass das Minus weg.',
   'zero-parts': (fault) =>
     `${given(fault)}: In 0 Teile lässt sich nichts teilen. Schreib 8½ oder 8 1/2.`,
   'two-lengths': (fault) =>

@@ -5,6 +5,7 @@ import { SHARED_STYLES } from '../../look/shared-styles.ts';
 export const compareStyles = unsafeCSS(`${SHARED_STYLES}
 .comparison{display:grid;gap:1.4em}
 .asked{display:grid;gap:1.2em}
+.asked button{padding:0 .6em}
 .pair{display:grid;grid-template-columns:1fr 1fr;gap:1em}
 figure svg{display:block;width:100%;max-height:70vh}
 figcaption{text-align:center}

@@ -6,9 +6,10 @@ export const planStyles = unsafeCSS(`${SHARED_STYLES}
 .table{display:grid;gap:24px}
 .part{display:grid;gap:24px;align-content:start}
 .swatches svg,.name svg,.name i{width:28px;height:28px;flex:none;background:var(--ragbloom-line)}
-.figures{display:grid;grid-template-columns:repeat(auto-fit,minmax(9em,auto));gap:.6em 1em}
+.figures{display:flex;flex-wrap:wrap;gap:.6em 1.2em}
 .figures dd{white-space:nowrap}
 .figures b{font-family:var(--ragbloom-display,inherit);font-size:1.7em;line-height:1.1}
+@container(max-width:24em){.figures b{font-size:1.45em}}
 :is([role=alert],.lines):not(:has(*)){position:absolute}
 .part>button{justify-self:start}
 .picture{width:100%;max-height:36em;overflow:visible}

@@ -35,6 +35,8 @@ const swatches = many(SIZE_LIMITS.swatches, (at) => ({
 }));
 const side = 40;
 const cells = side * side;
+/** Nine prints of a layout, each of about a part fewer blocks than the one before. */
+const UNEVEN = [437, 270, 192, 149, 122, 103, 89, 79, 159];
 
 /** Inputs at the limits of each endpoint, by hand: much of everything. */
 export const EXTREMES: Readonly<Record<string, readonly object[]>> = {
@@ -76,9 +78,15 @@ export const EXTREMES: Readonly<Record<string, readonly object[]>> = {
     { ...grid, layers: [{ role: 'top', prints: counted([1250, 625, 625]) }, backing] },
     { ...grid, layers: [{ role: 'top', prints: counted([900, 800, 800]) }, backing] },
   ],
-  '/v1/yardage': [1, SIZE_LIMITS.fabrics].map((fabrics) => ({
+  '/v1/yardage': [
+    { fabrics: 1, sold: [] },
+    { fabrics: SIZE_LIMITS.fabrics, sold: [] },
+    { fabrics: SIZE_LIMITS.fabrics, sold: offers(SIZE_LIMITS.offers, true) },
+    { fabrics: SIZE_LIMITS.fabrics, sold: offers(SIZE_LIMITS.offers + 1, false).slice(1) },
+  ].map(({ fabrics, sold }) => ({
     fabrics: many(fabrics, (fabric) => ({
       id: `Roll ${fabric}`,
+      ...(sold.length > 0 && { offers: sold }),
       width: 44 + fabric,
       pieces: many(SIZE_LIMITS.pieceKinds, (at) => ({
         id: `Piece ${at}`,
@@ -112,6 +120,13 @@ export const EXTREMES: Readonly<Record<string, readonly object[]>> = {
       touch: 'corners',
     })),
     { columns: side, rows: side, prints: counted([cells / 2, cells / 4, cells / 4]), pattern },
+    ...(['sides', 'corners'] as const).map((touch) => ({
+      columns: side,
+      rows: side,
+      prints: counted(UNEVEN),
+      pattern,
+      touch,
+    })),
   ]),
   '/v1/stash': many(3, (kind) => ({
     pieces: many(SIZE_LIMITS.prints + 5, (at) => ({

@@ -1,7 +1,6 @@
-import { fillAlone } from '../strips/best-alone.ts';
 import { cutLeast } from '../strips/cut-least.ts';
-import { listLevels, type PieceKind } from '../strips/list-levels.ts';
-import type { Budget, StripProblem } from '../strips/strip-plan.ts';
+import { type Level, listLevels, type PieceKind, ROOM_SLACK } from '../strips/list-levels.ts';
+import type { Budget } from '../strips/strip-plan.ts';
 import { countSteps } from './cheapest-roll.ts';
 import { writeProgramme } from './cover-programme.ts';
 import type { Filling } from './keep-largest.ts';
@@ -10,7 +9,7 @@ import type { SheetFillings } from './list-fillings.ts';
 import type { CoverOrder } from './offer.ts';
 
 /** Fillings of one sheet that are looked at, beside those of one kind alone. */
-const MOST = 40;
+const MOST = 16;
 
 /**
  * A purchase made sheet by sheet, each the one whose pieces are most cloth for its cost, with what fits
@@ -51,6 +50,16 @@ function costOf({ sheets }: CoverOrder, packs: readonly number[]): number {
   return packs.reduce((sum, count, at) => sum + count * (sheets[at]?.cost ?? 0), 0);
 }
 
+/** A filling with the kinds that are in it alone: most are not. */
+interface Option {
+  readonly filling: Filling;
+  readonly given: readonly (readonly [kind: number, count: number])[];
+}
+
+function listGiven(filling: Filling): Option {
+  return { filling, given: [...filling.counts.entries()].filter(([, count]) => count > 0) };
+}
+
 interface Choice {
   readonly sheet: number;
   readonly filling: Filling;
@@ -59,10 +68,10 @@ interface Choice {
 }
 
 function pileSheets(order: CoverOrder, all: readonly SheetFillings[]): PurchasePlan {
-  const options = order.sheets.map((sheet, at) => [
-    ...(all[at]?.fillings ?? []).slice(0, MOST),
-    ...listAlone(order.kinds, sheet, all[at]?.levels ?? []),
-  ]);
+  const options = order.sheets.map((sheet, at) => {
+    const few = (all[at]?.fillings ?? []).slice(0, MOST);
+    return [...few, ...listAlone(order.kinds, sheet, all[at]?.levels ?? [])].map(listGiven);
+  });
   const stock = order.sheets.map(({ most = Number.POSITIVE_INFINITY, count }) => most * count);
   let wanted = order.kinds.map((kind) => kind.count);
   const chosen: Choice[] = [];
@@ -82,7 +91,7 @@ function pileSheets(order: CoverOrder, all: readonly SheetFillings[]): PurchaseP
 function chooseSheet(
   { kinds, sheets }: CoverOrder,
   left: {
-    readonly options: readonly (readonly Filling[])[];
+    readonly options: readonly (readonly Option[])[];
     readonly stock: readonly number[];
     readonly wanted: readonly number[];
   },
@@ -91,12 +100,12 @@ function chooseSheet(
   let most = 0;
   for (const [sheet, offer] of sheets.entries()) {
     if ((left.stock[sheet] ?? 0) < 1) continue;
-    for (const filling of left.options[sheet] ?? []) {
+    for (const { filling, given } of left.options[sheet] ?? []) {
       let area = 0;
       let alike = left.stock[sheet] ?? 0;
-      for (const [kind, count] of filling.counts.entries()) {
+      for (const [kind, count] of given) {
         const own = left.wanted[kind] ?? 0;
-        if (count === 0 || own === 0) continue;
+        if (own === 0) continue;
         area += Math.min(count, own) * (kinds[kind]?.across ?? 0) * (kinds[kind]?.along ?? 0);
         alike = Math.min(alike, Math.max(1, Math.floor(own / count)));
       }
@@ -109,24 +118,32 @@ function chooseSheet(
   return best;
 }
 
-/** One sheet of each kind alone, as full as can be. */
+/** One sheet of each kind alone, cut the way that gives most. */
 function listAlone(
   kinds: readonly PieceKind[],
   sheet: { readonly width: number; readonly length: number },
-  levels: StripProblem['levels'],
+  levels: readonly Level[],
 ): readonly Filling[] {
-  const problem = { usable: sheet.width, levels, demand: kinds.map(({ count }) => count) };
-  return kinds.flatMap((_, kind) =>
-    levels.flatMap(({ height }, level) => {
-      const pattern = fillAlone(problem, level, kind);
-      const held = pattern.counts[kind] ?? 0;
-      const wanted = problem.demand[kind] ?? 0;
-      if (held === 0) return [];
-      const times = Math.min(Math.floor(sheet.length / height + 1e-7), Math.ceil(wanted / held));
-      const counts = pattern.counts.map((count) => Math.min(wanted, count * times));
-      return times === 0 ? [] : [{ counts, strips: [{ pattern, times }] }];
-    }),
-  );
+  return kinds.flatMap(({ count: wanted }, kind) => {
+    const ways = levels.map(({ height, widths }, level) => {
+      const width = widths[kind] ?? Number.POSITIVE_INFINITY;
+      const held = Math.min(wanted, Math.floor((sheet.width + ROOM_SLACK) / width));
+      const strips = Math.floor((sheet.length + ROOM_SLACK) / height);
+      return { level, held, times: Math.min(strips, Math.ceil(wanted / Math.max(1, held))) };
+    });
+    const [first, ...others] = ways;
+    if (first === undefined) return [];
+    const best = others.reduce((one, way) => (gives(way) > gives(one) ? way : one), first);
+    if (gives(best) === 0) return [];
+    const only = (count: number) => kinds.map((_, at) => (at === kind ? count : 0));
+    const pattern = { level: best.level, counts: only(best.held) };
+    const counts = only(Math.min(wanted, gives(best)));
+    return [{ counts, strips: [{ pattern, times: best.times }] }];
+  });
+}
+
+function gives({ held, times }: { readonly held: number; readonly times: number }): number {
+  return held * times;
 }
 
 function writePlan(

@@ -7,6 +7,7 @@ export const LOADER = 2_000;
 export const ELEMENTS: Readonly<Record<string, number>> = {
   plan: 34_000,
   size: 19_500,
+  layout: 31_000,
   yardage: 19_500,
   counter: 43_000,
   compare: 25_500,
@@ -19,6 +20,7 @@ export const ELEMENTS: Readonly<Record<string, number>> = {
 export const LAZY: Readonly<Record<string, number>> = {
   'client/data/on-device.ts': 56_000,
   'client/data/yardage-on-device.ts': 23_000,
+  'client/data/layout-on-device.ts': 17_000,
   'client/data/wash-on-device.ts': 17_000,
   'client/data/stash-on-device.ts': 26_000,
   'client/data/kits-on-device.ts': 37_000,

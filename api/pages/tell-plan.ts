@@ -14,14 +14,10 @@ export function tellPlan(answer: PlanAnswer): Telling {
     ['Weight, dry', `${roundTo(weight.dry, 1)} ${weight.unit}`],
     ['Hours, about', `${Math.max(0.5, Math.round(time.total / 30) / 2)}`],
   ];
-  const steps = answer.steps.map(({ do: work }, at): Row => [`${at + 1}`, work]);
   return {
     ...size,
-    tables: [
-      ...size.tables,
-      { name: 'What else it takes', rows: rest },
-      { name: 'The work', rows: steps },
-    ],
+    tables: [...size.tables, { name: 'What else it takes', rows: rest }],
+    steps: answer.steps.map(({ do: work }) => work),
   };
 }
 

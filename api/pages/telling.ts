@@ -8,6 +8,8 @@ export interface Telling {
   /** What it is, in one line. */
   readonly title: string;
   readonly tables: readonly { readonly name: string; readonly rows: readonly Row[] }[];
+  /** What to do, in order. */
+  readonly steps?: readonly string[];
   readonly cautions: readonly Caution[];
   /** Address of its drawing, from the root of the host. */
   readonly image?: string;

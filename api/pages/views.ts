@@ -14,7 +14,7 @@ export interface View {
   readonly asks: `/${string}`;
   /** The whole page that shows the same, where there is one. */
   readonly page?: `/${string}`;
-  /** What is shown where nothing is asked for. */
+  /** What is shown where nothing is asked for; of the small views the element has the same. */
   readonly example: string;
   /** Fields of the form that are there even where the query does not name them. */
   readonly always: readonly string[];
@@ -31,8 +31,8 @@ const SWATCHES =
   'swatches.0.fabric=flannel&swatches.0.direction=length&swatches.0.before=18&swatches.0.after=16.875' +
   '&swatches.1.fabric=flannel&swatches.1.direction=width&swatches.1.before=18&swatches.1.after=17.375';
 const ROLL =
-  'fabrics.0.id=Fog%20flannel&fabrics.0.width=42&fabrics.0.pieces.0.id=backing' +
-  '&fabrics.0.pieces.0.width=8.5&fabrics.0.pieces.0.length=8.5&fabrics.0.pieces.0.count=42';
+  'fabrics.0.id=cloth&fabrics.0.width=42&fabrics.0.pieces.0.id=A' +
+  '&fabrics.0.pieces.0.width=8.5&fabrics.0.pieces.0.length=8.5&fabrics.0.pieces.0.count=20';
 const PIECES =
   'pieces.0.id=Oat%20sprig&pieces.0.role=top&pieces.0.width=21.5&pieces.0.length=18&pieces.0.count=6';
 const BOLTS =
@@ -89,7 +89,7 @@ export const VIEWS: readonly View[] = [
     name: 'layout',
     asks: '/v1/layout',
     page: '/layout',
-    example: 'columns=4&rows=5&prints.0.id=Heron%20dot&prints.1.id=Oat%20sprig',
+    example: 'columns=5&rows=6&prints.0.id=A&prints.1.id=B&prints.2.id=C&prints.3.id=D',
     always: ['seed'],
     height: 800,
     tell: (body) => tellLayout(JSON.parse(body)),

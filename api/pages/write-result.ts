@@ -18,7 +18,10 @@ export function writeResult(seen: Seen, form: string, isInert = false): string {
   return `<div class="told" lang="en">${SHEET}${body}${form}</div>`;
 }
 
-function writeTelling({ title, tables, cautions, image }: Telling, isInert: boolean): string {
+function writeTelling(
+  { title, tables, steps = [], cautions, image }: Telling,
+  isInert: boolean,
+): string {
   const named = escapeText(title);
   const warned = cautions.map(
     ({ severity, text }) => `<li class="${severity}">${escapeText(text)}</li>`,
@@ -26,6 +29,7 @@ function writeTelling({ title, tables, cautions, image }: Telling, isInert: bool
   return (
     `<h2>${named}</h2>${image === undefined ? '' : writeDrawing(image, named, isInert)}` +
     tables.map(({ name, rows }) => writeTable(name, rows)).join('') +
+    writeSteps(steps) +
     (warned.length === 0 ? '' : `<h3>Take care</h3><ul>${warned.join('')}</ul>`)
   );
 }
@@ -34,6 +38,11 @@ function writeTelling({ title, tables, cautions, image }: Telling, isInert: bool
 function writeDrawing(image: string, named: string, isInert: boolean): string {
   const drawing = `<img src="${escapeText(image)}" alt="${named}">`;
   return isInert ? drawing : `<noscript>${drawing}</noscript>`;
+}
+
+function writeSteps(steps: readonly string[]): string {
+  if (steps.length === 0) return '';
+  return `<h3>The work</h3><ol>${steps.map((step) => `<li>${escapeText(step)}</li>`).join('')}</ol>`;
 }
 
 function writeTable(name: string, rows: readonly Row[]): string {

@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { ENDPOINTS } from '../../../api/app.ts';
 import { VIEWS } from '../../../api/pages/views.ts';
+import { layoutErrand } from '../../../client/elements/layout/layout-errand.ts';
+import { sizeErrand } from '../../../client/elements/size/size-errand.ts';
+import { yardageErrand } from '../../../client/elements/yardage/yardage-errand.ts';
 import { see } from '../../support/tell-answer.ts';
 
 describe('VIEWS', () => {
@@ -22,6 +25,14 @@ describe('VIEWS', () => {
       expect(view.height).toBeLessThanOrEqual(1000);
     },
   );
+  test.each([
+    ['size', sizeErrand.complete({})],
+    ['yardage', yardageErrand.complete({})],
+    ['layout', layoutErrand.complete({})],
+  ])('%s begins without scripts as its element does', (name, draft) => {
+    const query = new URLSearchParams(Object.entries(draft as Record<string, string>));
+    expect(see(name, `${query}`)).toEqual(see(name));
+  });
   test('no two have one name or one page', () => {
     const pages = VIEWS.flatMap(({ page }) => page ?? []);
     expect(new Set(VIEWS.map(({ name }) => name)).size).toBe(VIEWS.length);

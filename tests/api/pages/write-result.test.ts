@@ -4,6 +4,7 @@ import { writeResult } from '../../../api/pages/write-result.ts';
 const telling = {
   title: 'A <b>',
   tables: [{ name: 'T & T', rows: [['<i>', '"1"']] as const }],
+  steps: ['Cut & sew'],
   cautions: [{ code: 'infant-sleep', severity: 'danger', text: 'No <quilt>.' }] as const,
   image: '/v1/plan.svg?a=1&b=2',
 };
@@ -15,7 +16,7 @@ describe('writeResult', () => {
       '<div class="told" lang="en"><link rel="stylesheet" href="/look/told.css"><h2>A &lt;b&gt;</h2>' +
         '<noscript><img src="/v1/plan.svg?a=1&amp;b=2" alt="A &lt;b&gt;"></noscript>' +
         '<table><caption>T &amp; T</caption><tr><th scope="row">&lt;i&gt;</th><td>&quot;1&quot;</td></tr></table>' +
-        '<h3>Take care</h3><ul><li class="danger">No &lt;quilt&gt;.</li></ul><form></form></div>',
+        '<h3>The work</h3><ol><li>Cut &amp; sew</li></ol><h3>Take care</h3><ul><li class="danger">No &lt;quilt&gt;.</li></ul><form></form></div>',
     );
   });
   test('puts no noscript into a noscript, which HTML does not allow', () => {

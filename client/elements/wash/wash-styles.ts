@@ -10,7 +10,8 @@ svg:where(:not(.picture)) text{fill:var(--ragbloom-ink);font-size:12px;font-vari
 [role=alert]:not(:has(*)){position:absolute}
 .notice{border:1px solid;border-inline-start:6px solid var(--ragbloom-madder);padding:.6em .9em}
 .notice button{margin-block-start:.6em}
-.waiting{aspect-ratio:5/6;border:1px solid var(--ragbloom-line)}
+.room{min-height:27em}
+.waiting{aspect-ratio:5/6;min-height:60em;border:1px solid var(--ragbloom-line)}
 .busy .result,.busy .picture{opacity:.55;transition:opacity .2s .15s}
 .figures{display:grid;grid-template-columns:repeat(auto-fit,minmax(9em,auto));gap:.6em 1em}
 .figures dd{white-space:nowrap}

@@ -13,9 +13,10 @@ import {
   type WashContext,
 } from './wash-context.ts';
 
-/** What the swatches of a cloth say: mean and spread as a band on a ruler, then in words. */
+/** What the swatches of a cloth say: mean and spread as a band on a ruler, then in words; at first, room for that. */
 export function rulersView(context: WashContext, { fabric, washes }: Cloth): TemplateResult {
   const { state, words } = context;
+  if (state.answer === undefined && state.isBusy) return html`<div class="room"></div>`;
   const results = findResults(context, fabric, washes);
   const row = FABRICS.find(({ name }) => name === fabric);
   const isUsed =

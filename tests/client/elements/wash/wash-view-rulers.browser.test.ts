@@ -25,6 +25,14 @@ describe('rulersView', () => {
     expect(said).toContain(source);
   });
 
+  test('rulersView keeps room free until the first answer is there, so that nothing jumps', () => {
+    const context = showWash();
+    const state = { ...context.state, answer: undefined, isBusy: true };
+    const root = renderFresh(rulersView({ ...context, state }, cloth('flannel')));
+    expect(root.querySelectorAll('.room')).toHaveLength(1);
+    expect(renderFresh(rulersView(context, cloth('flannel'))).querySelector('.room')).toBeNull();
+  });
+
   test('rulersView says of one specimen that nothing is known of the spread', () => {
     const one = showWash(
       'swatches.0.fabric=denim&swatches.0.direction=length&swatches.0.before=10&swatches.0.after=9',

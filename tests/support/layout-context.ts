@@ -42,6 +42,7 @@ export function layoutContext(
     board: { ...FIRST_BOARD, hand },
     grid: readGrid({ answer, draft, hand }, undefined),
     ...{ address: '/v1/layout?columns=3', room: 600, isPrinting: false, isLocked: () => false },
+    memo: new Map(),
     tell: (fault) => sayLayoutFault(layout, fault) ?? shared.faults[fault.code](fault),
     act: act as unknown as LayoutActions,
     ...change,

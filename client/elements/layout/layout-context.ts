@@ -5,6 +5,7 @@ import type { LayoutDraft } from '../../data/layout-draft.ts';
 import type { AskStatus } from '../../host/errand.ts';
 import type { LayoutWords } from '../../text/layout/source.ts';
 import type { LightWords } from '../../text/light/source.ts';
+import type { Memo } from './if-changed.ts';
 import type { BoardState, TapMode } from './layout-state.ts';
 
 /** What the event `ragbloom-layout` carries. */
@@ -63,6 +64,8 @@ export interface LayoutContext {
   readonly address: string;
   /** Width that the grid may take before it slides, CSS pixels. */
   readonly room: number;
+  /** What the rows of the grid were last made of. */
+  readonly memo: Memo;
   /** The floor sheet is wanted. */
   readonly isPrinting: boolean;
   readonly isLocked: (path: string) => boolean;

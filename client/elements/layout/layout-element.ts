@@ -10,6 +10,7 @@ import { LightElement } from '../../host/light-element.ts';
 import { joinSources } from '../../text/join-sources.ts';
 import { layoutSource } from '../../text/layout/source.ts';
 import { lightSource } from '../../text/light/source.ts';
+import type { Memo } from './if-changed.ts';
 import type { LayoutActions, LayoutContext, LayoutDetail, ShownGrid } from './layout-context.ts';
 import { layoutErrand } from './layout-errand.ts';
 import {
@@ -77,6 +78,7 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
   protected readonly errand = layoutErrand;
   protected readonly text = joinSources({ light: lightSource, layout: layoutSource });
   #grid: ShownGrid | undefined;
+  readonly #memo: Memo = new Map();
   /** What is typed on at one place is one change to undo. */
   #typedAt = '';
 
@@ -136,6 +138,7 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
       grid: this.#grid,
       address: `${this.api ?? this.source.api}/v1/layout?${this.value}`,
       room: this.room,
+      memo: this.#memo,
       isPrinting: this.isPrinting,
       isLocked: (path) => this.isLocked(path),
       tell: (fault) => this.tell(words, fault),
@@ -163,9 +166,7 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
     pin: (place) => this.#change((tap) => pinBlock(this.board, { ...tap, place })),
     go: (place) => void this.#go(place),
     letGo: () => this.#know(letGo(this.board)),
-    fit: watchRoom((room) => {
-      this.room = room;
-    }),
+    fit: watchRoom((room) => Object.assign(this, { room })),
     turnTo: (mode) => this.#know({ mode, held: undefined }),
     showLarge: (isLarge) => this.#know({ isLarge }),
     undo: () => this.#step(true),

@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { guard } from 'lit/directives/guard.js';
 import { ref } from 'lit/directives/ref.js';
 import { letterOf } from '#core/layout/letter-of.ts';
 import type { Meeting } from '#core/layout/list-touching.ts';
@@ -7,6 +6,7 @@ import { nameRow } from '#core/layout/name-row.ts';
 import { isPinned } from '../../data/layout-draft.ts';
 import { drawingView } from '../../drawing/drawing-view.ts';
 import { drawMeetings, drawRow } from './draw-board.ts';
+import { ifChanged } from './if-changed.ts';
 import type { LayoutContext, ShownGrid } from './layout-context.ts';
 import { pressKey } from './press-key.ts';
 import { watchHold } from './watch-hold.ts';
@@ -44,8 +44,9 @@ export function findScale({ board, room }: LayoutContext, columns: number): Scal
 
 /** The quilt as a grid to change: the cloth drawn, and over it a table that keyboard, finger and ear can use. */
 export function boardView(context: LayoutContext, grid: ShownGrid): TemplateResult {
-  const { words, act } = context;
+  const { words, act, memo } = context;
   const { layout } = words;
+  forgetRows(context, grid.cells.length);
   const columns = grid.cells[0]?.length ?? 0;
   const numbers = Array.from({ length: columns }, (_, at) => at + 1);
   const { isLarge, isWide, isLegible } = findScale(context, columns);
@@ -66,12 +67,12 @@ export function boardView(context: LayoutContext, grid: ShownGrid): TemplateResu
       >
         <colgroup>
           <col width=${EDGE}>
-          ${guard([columns, isLarge], () => numbers.map(() => html`<col width=${isLarge ? FINGER : nothing}>`))}
+          ${ifChanged(memo, ['columns', columns, isLarge], () => numbers.map(() => html`<col width=${isLarge ? FINGER : nothing}>`))}
         </colgroup>
         <thead>
           <tr>
             <th><span class="hidden">${layout.topLeft}</span><i aria-hidden="true">◤</i></th>
-            ${guard([columns, words], () => numbers.map((number) => html`<th scope="col"><span class="hidden">${layout.column(number)}</span><i aria-hidden="true">${number}</i></th>`))}
+            ${ifChanged(memo, ['heads', columns, words], () => numbers.map((number) => html`<th scope="col"><span class="hidden">${layout.column(number)}</span><i aria-hidden="true">${number}</i></th>`))}
           </tr>
         </thead>
         <tbody>
@@ -83,6 +84,14 @@ export function boardView(context: LayoutContext, grid: ShownGrid): TemplateResu
 }
 
 const NONE: readonly Meeting[] = [];
+
+/** Rows that are gone from the view come back anew. */
+function forgetRows({ memo }: LayoutContext, rows: number): void {
+  for (const place of memo.keys()) {
+    const [kind, row] = place.split(' ');
+    if ((kind === 'row' || kind === 'cloth') && Number(row) >= rows) memo.delete(place);
+  }
+}
 
 /** The meetings by the row of their first block. */
 function groupMeetings({ meetings }: ShownGrid, columns: number) {
@@ -118,15 +127,16 @@ function rowView(context: LayoutContext, grid: ShownGrid, laid: Row): unknown {
   const marks = places.map((place) => (touching.has(place) ? '1' : '0')).join('');
   const met = meetings.map(({ places: [one, other] }) => `${one} ${other}`).join();
   const keys = [row, within(board.at), within(board.held), marks, met, grid.pins[down]];
-  return guard(
-    [...keys, grid.key, words],
+  return ifChanged(
+    context.memo,
+    [`row ${down}`, ...keys, grid.key, words],
     () => html`<tr>
       <th scope="row"><span class="hidden">${words.layout.row(nameRow(down))}</span><i aria-hidden="true">${nameRow(down)}</i></th>
       ${places.map((place) =>
         cellView(context, grid, {
           place,
           isTouching: touching.has(place),
-          cloth: place === first ? clothView(grid, laid) : undefined,
+          cloth: place === first ? clothView(context, grid, laid) : undefined,
         }),
       )}
     </tr>`,
@@ -134,10 +144,14 @@ function rowView(context: LayoutContext, grid: ShownGrid, laid: Row): unknown {
 }
 
 /** The cloth of a whole row below its blocks, and the marks of what touches above them. */
-function clothView({ cells, colorOf, key }: ShownGrid, { row, down, meetings }: Row): unknown {
+function clothView({ memo }: LayoutContext, grid: ShownGrid, laid: Row): unknown {
+  const { cells, colorOf, key } = grid;
+  const { row, down, meetings } = laid;
   const isFine = row.length * cells.length <= FEW;
   return [
-    guard([row, key, isFine], () => drawingView(drawRow({ row, down, colorOf, isFine }), 'cloth')),
+    ifChanged(memo, [`cloth ${down}`, row, key, isFine], () =>
+      drawingView(drawRow({ row, down, colorOf, isFine }), 'cloth'),
+    ),
     meetings.length === 0 ? '' : drawingView(drawMeetings(meetings, row.length), 'meetings'),
   ];
 }

@@ -17,8 +17,10 @@ export const AISLE: Slowness = { latency: 400, rate: 400_000, cpu: 4 };
 
 /** What one visit came to. */
 export interface Visit {
-  /** Bytes over the wire, headers and all. */
+  /** Bytes of what was sent, compressed as it was sent. */
   readonly bytes: number;
+  /** The same with the headers as HTTP/1.1 writes them, at length in every answer; later versions compress them. */
+  readonly wire: number;
   readonly requests: number;
   /** Milliseconds to the largest thing seen. */
   readonly lcp: number;
@@ -52,16 +54,21 @@ export async function measureVisit(page: Page, slowness?: Slowness): Promise<Mea
   await session.send('Network.enable');
   if (slowness !== undefined) await slowDown(session, slowness);
   let bytes = 0;
+  let wire = 0;
   let requests = 0;
-  session.on('Network.loadingFinished', ({ encodedDataLength }) => {
+  session.on('Network.dataReceived', ({ encodedDataLength }) => {
     bytes += encodedDataLength;
+  });
+  session.on('Network.loadingFinished', ({ encodedDataLength }) => {
+    wire += encodedDataLength;
     if (encodedDataLength > 0) requests += 1;
   });
   await page.addInitScript(observe);
   return {
-    read: async () => ({ bytes, requests, ...(await page.evaluate(readVitals)) }),
+    read: async () => ({ bytes, wire, requests, ...(await page.evaluate(readVitals)) }),
     forget: async () => {
       bytes = 0;
+      wire = 0;
       requests = 0;
       await page.evaluate(() => {
         const { vitals } = globalThis as unknown as { vitals: Vitals };

@@ -44,7 +44,7 @@ export async function serveCompressed(origin: string): Promise<Compressing> {
         if (!OWN.has(name)) response.setHeader(name, value);
       }
       if (isText) response.setHeader('Content-Encoding', 'gzip');
-      response.writeHead(asked.status).end(isText ? gzipSync(body) : body);
+      response.writeHead(asked.status).end(isText ? gzipSync(body, { level: 9 }) : body);
     };
   });
   await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));

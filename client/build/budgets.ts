@@ -21,7 +21,6 @@ export const LAZY: Readonly<Record<string, number>> = {
   'client/data/on-device.ts': 56_000,
   'client/data/yardage-on-device.ts': 23_000,
   'client/data/layout-on-device.ts': 17_000,
-  'client/data/layout-on-device.ts': 16_000,
   'client/data/wash-on-device.ts': 17_000,
   'client/data/stash-on-device.ts': 26_000,
   'client/data/kits-on-device.ts': 37_000,

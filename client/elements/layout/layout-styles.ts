@@ -14,6 +14,7 @@ export const layoutStyles = unsafeCSS(`${LIGHT_STYLES}
 .go{background:var(--ragbloom-madder);border-color:#0000;color:var(--ragbloom-on-madder);font-weight:600}
 .see{min-width:0}
 .scroll{position:relative;overflow-x:auto;overflow-y:hidden;max-width:100%;isolation:isolate}
+.waiting{min-height:50em}
 .board{table-layout:fixed;border-collapse:collapse}
 .board :is(td,th){padding:0;text-align:center;line-height:1}
 .board th{font-weight:400}

@@ -16,8 +16,15 @@ import { sendLoad } from './send-load.ts';
 const SECONDS = Number(process.env['SECONDS_LONG'] ?? 60);
 const MOST_REQUESTS = 200_000;
 const BATCH = 500;
+/** Another plan each time, so that it is reckoned and the memory of answers fills to its bound. */
+let asked = 0;
+const anew = () => {
+  asked += 1;
+  return `/v1/plan?target.columns=1&target.rows=1&block.cut=8.${String(asked).padStart(6, '0')}1`;
+};
+
 const paths = [
-  '/v1/plan?target.columns=1&target.rows=1&block.cut=8',
+  anew,
   '/v1/plan?target.width=40&target.height=50&explain=true',
   '/v1/plan.svg?target.size=throw',
   '/v1/plan?spare=300&none=1',

@@ -1,6 +1,6 @@
 import { matchesEtag } from './etag.ts';
 import { POLICY_HEADER, refuseExcess, type Surroundings } from './limit-rate.ts';
-import { makeMemo } from './memo.ts';
+import { type MemoBounds, makeMemo } from './memo.ts';
 
 type Bindings = Surroundings['Bindings'];
 
@@ -27,7 +27,7 @@ interface Held {
 }
 
 /** Enough for all that the pages of a busy shop ask, and an eighth of what an isolate may have. */
-const BOUNDS = { entries: 2000, bytes: 16_777_216, largest: 524_288 } as const;
+const BOUNDS: MemoBounds = { entries: 2000, bytes: 16_777_216, largest: 524_288 };
 
 /**
  * Puts a bounded memory before a service: what was answered to GET at an address with a tag and may be

@@ -1,5 +1,5 @@
 import { writeHand } from './hand-grid.ts';
-import type { ShownPlan } from './plan-answer-schema.ts';
+import type { ShownPlan } from './is-plan-answer.ts';
 
 /** As much of a plan as moving its blocks needs. */
 export interface LaidPlan {

@@ -1,7 +1,6 @@
-import * as v from 'valibot';
+import { isPlanAnswer, type ShownPlan } from './is-plan-answer.ts';
 import { type Loaded, loadAnswer, type Source } from './load-answer.ts';
 import type { OnDevice } from './on-device.ts';
-import { planAnswerSchema, type ShownPlan } from './plan-answer-schema.ts';
 
 /** Where plans come from. */
 export type PlanSource = Source<OnDevice>;
@@ -23,7 +22,7 @@ export function loadPlan(
   return loadAnswer<ShownPlan, OnDevice>(
     {
       address: `/v1/plan?${query}`,
-      isAnswer: (body) => v.is(planAnswerSchema, body),
+      isAnswer: isPlanAnswer,
       compute: ({ computePlan }) => computePlan(query),
     },
     source,

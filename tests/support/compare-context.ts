@@ -1,4 +1,4 @@
-import type { ShownPlan } from '../../client/data/plan-answer-schema.ts';
+import type { ShownPlan } from '../../client/data/is-plan-answer.ts';
 import type {
   CompareActions,
   CompareContext,

@@ -1,8 +1,8 @@
 import type { Fault } from '#core/outcome.ts';
 import { type ComparedPlans, readPlanAddress } from '../../data/compared-plans.ts';
+import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import type { Trouble } from '../../data/load-answer.ts';
 import type { LoadedPlan } from '../../data/load-plan.ts';
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
 
 /** Which of the two. */
 export type SideName = keyof ComparedPlans;

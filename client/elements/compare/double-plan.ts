@@ -1,5 +1,5 @@
 import { type Draft, editDraft, writeQuery } from '../../data/draft.ts';
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { readHostInput } from '../../data/read-host-input.ts';
 
 /** Twice as long with the same width, or twice as wide and as long. */

@@ -1,7 +1,7 @@
 import type { Role } from '#core/contract.ts';
 import { MILLIMETRES } from '#core/length.ts';
 import { GRAMS } from '#core/mass.ts';
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { ShownPlan } from '../../data/is-plan-answer.ts';
 
 /** What is compared, in the order in which it is told. */
 export const FIGURES = [

@@ -1,4 +1,4 @@
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { ShownPlan } from '../../data/is-plan-answer.ts';
 
 /**
  * Minutes of the steps that are not done yet.

@@ -1,6 +1,6 @@
 import type { FabricName, Role } from '#core/contract.ts';
 import { letterOf } from '#core/layout/letter-of.ts';
-import type { ShownClass, ShownWork } from '../../data/work-answer-schema.ts';
+import type { ShownClass, ShownWork } from '../../data/holds-work.ts';
 
 /** What is bought of one cloth. */
 interface Bought {

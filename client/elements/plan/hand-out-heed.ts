@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { typesetFractions } from '#core/drawing/typeset-fractions.ts';
-import type { ShownWork } from '../../data/work-answer-schema.ts';
+import type { ShownWork } from '../../data/holds-work.ts';
 import type { HandOut } from './hand-out-sheet.ts';
 import type { PlanContext } from './plan-context.ts';
 import { sayCaution } from './say-caution.ts';

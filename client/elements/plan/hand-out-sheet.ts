@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { ref } from 'lit/directives/ref.js';
-import type { ShownClass, ShownWork } from '../../data/work-answer-schema.ts';
+import type { ShownClass, ShownWork } from '../../data/holds-work.ts';
 import { printAlone } from '../../look/print-alone.ts';
 import { wearStyles } from '../../look/wear-styles.ts';
 import type { WorkWords } from '../../text/work/source.ts';

@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { drawStep } from '#core/drawing/steps/draw-step.ts';
 import { typesetFractions } from '#core/drawing/typeset-fractions.ts';
-import type { ShownWork } from '../../data/work-answer-schema.ts';
+import type { ShownWork } from '../../data/holds-work.ts';
 import { drawingView } from '../../drawing/drawing-view.ts';
 import { heedView } from './hand-out-heed.ts';
 import type { HandOut } from './hand-out-sheet.ts';

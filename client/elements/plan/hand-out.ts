@@ -1,6 +1,6 @@
 import { NUMBER_LIMITS } from '#core/limits.ts';
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
-import { holdsWork } from '../../data/work-answer-schema.ts';
+import { holdsWork } from '../../data/holds-work.ts';
+import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { chooseLanguage, loadText } from '../../text/languages.ts';
 import { type WorkWords, workSource } from '../../text/work/source.ts';
 import { handOutForm } from './hand-out-form.ts';

@@ -1,10 +1,10 @@
 import type { TemplateResult } from 'lit';
 import type { Fault } from '#core/outcome.ts';
 import { type Draft, editDraft } from '../../data/draft.ts';
+import type { ShownOption, ShownPlan } from '../../data/is-plan-answer.ts';
 import type { Loaded } from '../../data/load-answer.ts';
 import { loadPlan, type PlanSource } from '../../data/load-plan.ts';
 import type { OnDevice } from '../../data/on-device.ts';
-import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
 import { readHostInput } from '../../data/read-host-input.ts';
 import { keepTicks, readTicks } from '../../data/tick-store.ts';
 import { sayFault } from '../../fields/say-fault.ts';

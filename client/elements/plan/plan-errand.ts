@@ -1,9 +1,9 @@
 import type { Draft } from '../../data/draft.ts';
 import { findBlank } from '../../data/find-blank.ts';
+import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { loadPlan } from '../../data/load-plan.ts';
 import { REQUEST_KEYS } from '../../data/names.ts';
 import type { OnDevice } from '../../data/on-device.ts';
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
 import type { Errand } from '../../host/errand.ts';
 import { completeDraft } from './plan-state.ts';
 

@@ -1,7 +1,7 @@
 import type { Fault } from '#core/outcome.ts';
 import type { ReadWish } from '#core/wish/read-wish.ts';
 import { type Draft, editDraft } from '../../data/draft.ts';
-import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { ShownOption, ShownPlan } from '../../data/is-plan-answer.ts';
 import type { AskStatus } from '../../host/errand.ts';
 import type { Aside } from './open-aside.ts';
 

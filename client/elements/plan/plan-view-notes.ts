@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { typesetFractions } from '#core/drawing/typeset-fractions.ts';
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { foldView } from '../../fields/fold-view.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
 import { LENGTHS } from '../../fields/switch-unit.ts';

@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { drawQuilt } from '#core/drawing/draw-quilt.ts';
 import { drawThumbnail } from '#core/drawing/draw-thumbnail.ts';
-import type { ShownOption, ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { ShownOption, ShownPlan } from '../../data/is-plan-answer.ts';
 import { drawingView } from '../../drawing/drawing-view.ts';
 import { foldView } from '../../fields/fold-view.ts';
 import { writeHours, writeMeasure } from '../../fields/write-figures.ts';

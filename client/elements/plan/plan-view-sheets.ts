@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
 import { writeHours, writeMeasure } from '../../fields/write-figures.ts';

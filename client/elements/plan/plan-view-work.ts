@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { typesetFractions } from '#core/drawing/typeset-fractions.ts';
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { checkBox } from '../../fields/check-box.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
 import { writeTime } from '../../fields/write-time.ts';

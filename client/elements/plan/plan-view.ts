@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import type { Fault } from '#core/outcome.ts';
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { type PlanContext, sayFault } from './plan-context.ts';
 import { listOtherFaults } from './plan-state.ts';
 import { blocksView, clothView } from './plan-view-make.ts';

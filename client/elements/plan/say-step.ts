@@ -1,4 +1,4 @@
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { makeStepManner } from '../../fields/step-manner.ts';
 import type { StepWords } from '../../text/steps/en.ts';
 import type { PlanContext } from './plan-context.ts';

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import type { ShownPlan } from '../../data/plan-answer-schema.ts';
+import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { foldView } from '../../fields/fold-view.ts';
 import type { PlanContext } from './plan-context.ts';
 

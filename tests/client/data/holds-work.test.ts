@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import type { ShownPlan } from '../../../client/data/plan-answer-schema.ts';
-import { holdsWork } from '../../../client/data/work-answer-schema.ts';
+import { holdsWork } from '../../../client/data/holds-work.ts';
+import type { ShownPlan } from '../../../client/data/is-plan-answer.ts';
 import { planThrow } from '../../support/plan-throw.ts';
 
 /** An answer as it comes over the wire, one part of it changed or taken out. */

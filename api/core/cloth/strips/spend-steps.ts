@@ -7,9 +7,8 @@ import type { Budget } from './strip-plan.ts';
  * @param most steps for this piece
  *
  * @example
- * const allowance = { steps: 100 };
- * spendSteps(allowance, 60, (budget) => { budget.steps -= 50; }) // => undefined
- * allowance // => { steps: 50 }
+ * spendSteps({ steps: 100 }, 60, (budget) => budget.steps) // => 60
+ * spendSteps({ steps: 20 }, 60, (budget) => budget.steps) // => 20
  */
 export function spendSteps<Result>(
   allowance: Budget,

@@ -5,6 +5,8 @@ import { dirname, join, relative } from 'node:path/posix';
 import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { build } from 'esbuild';
+import { ELEMENTS } from '../build/budgets.ts';
+import { writeManifest } from '../build/write-manifest.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -37,15 +39,64 @@ const ENTRIES: Readonly<Record<string, Readonly<Record<string, readonly string[]
   },
 };
 
+const NAMES = Object.keys(ELEMENTS);
+const sourceOf = (name: string) => `client/elements/${name}/${name}-element.ts`;
+
 /**
- * Makes what is published: for each entry one script and its types, with nothing left to load.
+ * Makes what is published: for each entry one script and its types, with nothing left to load; for each element one
+ * that registers it and one that holds its class alone, which share what they have in common and load Lit.
  *
  * @param out folder to fill, from the folder of the project
  */
 export async function buildPackage(out: string): Promise<void> {
   await rm(join(root, out), { recursive: true, force: true });
   await writeTypes(out);
-  await Promise.all(Object.keys(ENTRIES).map((entry) => buildEntry(entry, out)));
+  await Promise.all([
+    ...Object.keys(ENTRIES).map((entry) => buildEntry(entry, out)),
+    buildElements(out),
+    ...NAMES.map((name) => writeElementTypes(name, out)),
+  ]);
+  const manifest = await writeManifest(NAMES, `${out}/`);
+  await writeFile(join(root, out, 'custom-elements.json'), manifest);
+}
+
+async function buildElements(out: string): Promise<void> {
+  const entries = NAMES.flatMap((name) => [
+    [`elements/${name}`, `client/embed/register-${name}.ts`],
+    [`classes/${name}`, sourceOf(name)],
+  ]);
+  await build({
+    entryPoints: Object.fromEntries(entries),
+    absWorkingDir: root,
+    outdir: join(root, out),
+    chunkNames: 'parts/[name]-[hash]',
+    external: ['lit', 'lit/*'],
+    bundle: true,
+    splitting: true,
+    charset: 'utf8',
+    format: 'esm',
+    target: 'es2022',
+    platform: 'browser',
+  });
+}
+
+/** Types of an element: of its class, and of the tag where it is registered. */
+async function writeElementTypes(name: string, out: string): Promise<void> {
+  const types = `../types/${sourceOf(name).replace(/\.ts$/, '.js')}`;
+  const title = `${name.charAt(0).toUpperCase()}${name.slice(1)}Element`;
+  const tag = `import type { ${title} } from '${types}';
+declare global {
+  interface HTMLElementTagNameMap {
+    'ragbloom-${name}': ${title};
+  }
+}
+export {};
+`;
+  const write = async (folder: string, text: string) => {
+    await mkdir(join(root, out, folder), { recursive: true });
+    await writeFile(join(root, out, folder, `${name}.d.ts`), text);
+  };
+  await Promise.all([write('elements', tag), write('classes', `export * from '${types}';\n`)]);
 }
 
 async function buildEntry(entry: string, out: string): Promise<void> {
@@ -78,7 +129,8 @@ function writeEntry(entry: string, locate: (source: string) => string): string {
 
 /** Types of all that the entries reach, each import turned from the source's name into that of its types. */
 async function writeTypes(out: string): Promise<void> {
-  const sources = [...new Set(Object.values(ENTRIES).flatMap((entry) => Object.keys(entry)))];
+  const entries = Object.values(ENTRIES).flatMap((entry) => Object.keys(entry));
+  const sources = [...new Set([...entries, ...NAMES.map(sourceOf)])];
   const project = join(root, out, 'tsconfig.json');
   const types = join(root, out, 'types');
   const settings = {

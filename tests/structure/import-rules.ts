@@ -93,7 +93,7 @@ export const RULES: readonly Rule[] = [
   { room: 'client/maker/', may: ['client/maker/', 'client/data/', 'client/text/', CORE, ...LIT] },
   { room: 'client/offline/bundle-offline.ts', may: ['node:', 'esbuild'] },
   { room: 'client/offline/', may: ['client/offline/', 'client/data/', 'client/text/'] },
-  { room: 'client/api/build-package.ts', may: ['node:', 'esbuild'] },
+  { room: 'client/api/build-package.ts', may: ['client/build/', 'node:', 'esbuild'] },
   { room: 'client/api/', may: ['client/api/'], mayType: [CORE] },
   { room: 'client/build/', may: ['client/build/', 'node:', 'esbuild'] },
   {

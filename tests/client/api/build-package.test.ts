@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process';
-import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -7,6 +7,7 @@ import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { app } from '../../../api/app.ts';
 import { buildPackage } from '../../../client/api/build-package.ts';
+import { ELEMENTS } from '../../../client/build/budgets.ts';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 const run = promisify(execFile);
@@ -25,6 +26,17 @@ beforeAll(async () => {
   const folder = join(home, 'node_modules', 'ragbloom');
   await mkdir(folder, { recursive: true });
   await run('tar', ['xzf', packed, '-C', folder, '--strip-components=1']);
+  for (const name of [
+    'lit',
+    'lit-html',
+    'lit-element',
+    '@lit',
+    '@lit-labs',
+    '@types/trusted-types',
+  ]) {
+    await mkdir(join(home, 'node_modules', '@types'), { recursive: true });
+    await symlink(join(root, 'node_modules', name), join(home, 'node_modules', name));
+  }
   await writeFile(join(home, 'package.json'), '{"type":"module"}');
 }, 60_000);
 
@@ -79,33 +91,51 @@ describe('buildPackage makes a package', () => {
     expect(text.length).toBeLessThan(10_000);
   });
 
+  test.each(Object.keys(ELEMENTS))(
+    'whose %s can be imported where there is no page, registered or not',
+    async (name) => {
+      const script = `
+        const tag = 'ragbloom-${name}';
+        const known = () => globalThis.customElements?.get(tag) !== undefined;
+        const { default: none, ...held } = await import('ragbloom/elements/${name}/class');
+        const [title] = Object.keys(held).filter((key) => key.endsWith('Element'));
+        const before = known();
+        await import('ragbloom/elements/${name}');
+        process.stdout.write(JSON.stringify([title, before, typeof held[title].properties]));`;
+      await writeFile(join(home, 'element.js'), script);
+      const { stdout, stderr } = await run(process.execPath, ['element.js'], { cwd: home });
+      const title = `${name.charAt(0).toUpperCase()}${name.slice(1)}Element`;
+      expect(JSON.parse(stdout)).toEqual([title, false, 'object']);
+      expect(stderr).toBe('');
+    },
+  );
+
+  test('whose elements hold neither Lit nor each other', async () => {
+    const folder = join(home, 'node_modules/ragbloom/.build/package');
+    for (const name of Object.keys(ELEMENTS)) {
+      const text = await readFile(join(folder, 'elements', `${name}.js`), 'utf8');
+      expect(text.length).toBeLessThan(2000);
+    }
+    const parts = await readdir(join(folder, 'parts'));
+    const texts = parts.map((part) => readFile(join(folder, 'parts', part), 'utf8'));
+    const all = (await Promise.all(texts)).join('\n');
+    expect(all).not.toMatch(/\/\/ node_modules\/(lit|@lit)/);
+    expect(all).toMatch(/from "lit"/);
+    expect(
+      all.match(/^var PlanElement = class|^ {2}PlanElement = class|class _?PlanElement /gm),
+    ).toHaveLength(1);
+  });
+
+  test('whose elements a tag and its properties have a type for', async () => {
+    const check = (code: string) => checkTypes(`import 'ragbloom/elements/plan';\n${code}`);
+    const make = "const plan = document.createElement('ragbloom-plan');\n";
+    expect(await check(`${make}plan.preset = 'target.size=lap';`)).toBe('');
+    expect(await check(`${make}plan.prest = 'target.size=lap';`)).toContain('prest');
+  }, 60_000);
+
   test('whose types tell right from wrong', async () => {
-    const check = async (code: string) => {
-      await writeFile(
-        join(home, 'use.ts'),
-        `import { makeClient } from 'ragbloom/client';\n${code}`,
-      );
-      const options = [
-        '--noEmit',
-        '--strict',
-        '--module',
-        'nodenext',
-        '--target',
-        'es2022',
-        '--types',
-        '',
-      ];
-      return run(
-        process.execPath,
-        [join(root, 'node_modules/typescript/bin/tsc'), ...options, 'use.ts'],
-        {
-          cwd: home,
-        },
-      ).then(
-        () => '',
-        ({ stdout }: { stdout: string }) => stdout,
-      );
-    };
+    const check = (code: string) =>
+      checkTypes(`import { makeClient } from 'ragbloom/client';\n${code}`);
     const ask = "const plan = await makeClient({ origin: 'http://x' }).ask('/v1/plan', ";
     expect(await check(`${ask}{ target: { size: 'throw' } });\nplan.grid.blocks.toFixed();`)).toBe(
       '',
@@ -116,3 +146,16 @@ describe('buildPackage makes a package', () => {
     );
   }, 60_000);
 });
+
+/** What the compiler has against code of somebody who installed the package. */
+async function checkTypes(code: string): Promise<string> {
+  await writeFile(join(home, 'use.ts'), code);
+  const compiler = join(root, 'node_modules/typescript/bin/tsc');
+  const options = ['--noEmit', '--strict', '--module', 'nodenext', '--target', 'es2022'];
+  const libraries = ['--lib', 'es2024,dom,dom.iterable', '--skipLibCheck', '--types', ''];
+  const asked = [compiler, ...options, ...libraries, 'use.ts'];
+  return run(process.execPath, asked, { cwd: home }).then(
+    () => '',
+    ({ stdout }: { stdout: string }) => stdout,
+  );
+}

@@ -62,6 +62,6 @@ thead th{font-weight:400}
 .counter:has(.start){grid-template-columns:minmax(0,34em)}
 .start{align-self:start}
 }
-@media(forced-colors:active){.go{color:ButtonText;border-color:ButtonText}.verdict,.tick:has(:checked){border-color:Highlight}.list .hand{outline:2px solid Highlight}}
+@media(forced-colors:active){.amount,.amount *{forced-color-adjust:none;color:CanvasText}.go{color:ButtonText;border-color:ButtonText}.verdict,.tick:has(:checked){border-color:Highlight}.list .hand{outline:2px solid Highlight}}
 @media print{.hand{display:none}}
 `);

@@ -17,6 +17,9 @@ const PATH = '/oembed';
 /** Pixels that a frame is wide where more is allowed. */
 const WIDTH = 700;
 
+/** Below this width fields stand under one another, and a frame is as high as any blog lets it be. */
+const NARROW = { width: 500, height: 1000 } as const;
+
 /** How long a consumer may keep an answer, in seconds: as long as any cache may. */
 const AGE = 86_400;
 
@@ -64,7 +67,7 @@ function describeFrame(
   const search = [asked, ...carried].filter((part) => part !== '').join('&');
   const source = `${address.origin}/embed/${view.name}${search === '' ? '' : `?${search}`}`;
   const width = Math.min(WIDTH, most.width);
-  const height = Math.min(view.height, most.height);
+  const height = Math.min(width < NARROW.width ? NARROW.height : view.height, most.height);
   const { title } = seen.telling;
   return succeed({
     ...{ version: '1.0', type: 'rich', title },

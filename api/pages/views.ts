@@ -20,7 +20,7 @@ export interface View {
   readonly always: readonly string[];
   /** Other ways to ask, each by name, with a query to begin with. */
   readonly ways?: readonly (readonly [name: string, query: string])[];
-  /** Height of a frame in pixels where nothing is known of its page; at most 1000, as blogs clamp it. */
+  /** Height in pixels of a frame 700 wide, measured; at most 1000, as blogs clamp it, and the rest scrolls. */
   readonly height: number;
   /** Reads the body that the endpoint answers. */
   readonly tell: (body: string) => Telling;
@@ -56,7 +56,7 @@ export const VIEWS: readonly View[] = [
     example: 'target.size=throw',
     always: ['unit', 'block.cut', 'washes'],
     ways: WAYS,
-    height: 900,
+    height: 1000,
     tell: (body) => tellPlan(JSON.parse(body)),
   },
   {
@@ -65,7 +65,7 @@ export const VIEWS: readonly View[] = [
     example: 'target.size=throw',
     always: ['unit'],
     ways: WAYS,
-    height: 640,
+    height: 780,
     tell: (body) => tellSize(JSON.parse(body)),
   },
   {
@@ -73,7 +73,7 @@ export const VIEWS: readonly View[] = [
     asks: '/v1/yardage',
     example: ROLL,
     always: ['unit', 'fabrics.0.lengthLeft'],
-    height: 700,
+    height: 820,
     tell: (body) => tellYardage(JSON.parse(body)),
   },
   {
@@ -82,7 +82,7 @@ export const VIEWS: readonly View[] = [
     page: '/wash',
     example: SWATCHES,
     always: ['unit', 'wanted.width', 'wanted.height'],
-    height: 900,
+    height: 1000,
     tell: (body) => tellWash(JSON.parse(body)),
   },
   {
@@ -91,7 +91,7 @@ export const VIEWS: readonly View[] = [
     page: '/layout',
     example: 'columns=5&rows=6&prints.0.id=A&prints.1.id=B&prints.2.id=C&prints.3.id=D',
     always: ['seed'],
-    height: 800,
+    height: 1000,
     tell: (body) => tellLayout(JSON.parse(body)),
   },
   {
@@ -100,7 +100,7 @@ export const VIEWS: readonly View[] = [
     page: '/stash',
     example: PIECES,
     always: ['unit'],
-    height: 900,
+    height: 1000,
     tell: (body) => tellStash(JSON.parse(body)),
   },
   {
@@ -109,7 +109,7 @@ export const VIEWS: readonly View[] = [
     page: '/kits',
     example: BOLTS,
     always: ['unit', 'kits'],
-    height: 900,
+    height: 1000,
     tell: (body) => tellKits(JSON.parse(body)),
   },
 ];

@@ -1,6 +1,8 @@
 import { escapeText } from '#core/drawing/escape-text.ts';
+import type { Fault } from '#core/outcome.ts';
 import { describeFault } from '../http/describe-fault.ts';
 import type { Seen } from './ask-view.ts';
+import { nameField } from './name-field.ts';
 import type { Row, Telling } from './telling.ts';
 
 /** Its style sheet comes along, so that no page that has no result in it loads one. */
@@ -54,6 +56,14 @@ function writeTable(name: string, rows: readonly Row[]): string {
 }
 
 function writeFaults({ faults }: Extract<Seen, { readonly ok: false }>): string {
-  const items = faults.map((fault) => `<li>${escapeText(describeFault(fault))}</li>`);
+  const items = faults.map((fault) => `<li>${escapeText(sayFault(fault))}</li>`);
   return `<h2>This cannot be worked out yet</h2><ul>${items.join('')}</ul>`;
+}
+
+/** A fault by the name of its field, where it has one, and not by its place in the query. */
+function sayFault(fault: Fault): string {
+  const place = fault.path.join('.');
+  const said = describeFault(fault);
+  const name = nameField(place)?.name;
+  return name !== undefined && said.startsWith(place) ? name + said.slice(place.length) : said;
 }

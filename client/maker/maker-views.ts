@@ -34,7 +34,7 @@ const TARGET: readonly MakerField[] = [
 
 /** Every view that can be embedded; heights are those of the service’s own frames. */
 export const MAKER_VIEWS: readonly MakerView[] = [
-  { name: 'size', image: '/v1/plan.svg', fields: [UNIT, ...TARGET], height: 640 },
+  { name: 'size', image: '/v1/plan.svg', fields: [UNIT, ...TARGET], height: 780 },
   {
     name: 'yardage',
     image: '/v1/yardage.svg',
@@ -47,13 +47,13 @@ export const MAKER_VIEWS: readonly MakerView[] = [
       { path: 'fabrics.0.pieces.0.length', first: '8 1/2' },
       { path: 'fabrics.0.pieces.0.count', first: '42' },
     ],
-    height: 700,
+    height: 820,
   },
   {
     name: 'wash',
     page: '/wash',
     fields: [UNIT, { path: 'wanted.width' }, { path: 'wanted.height' }, { path: 'block.cut' }],
-    height: 900,
+    height: 1000,
   },
   {
     name: 'layout',
@@ -66,13 +66,13 @@ export const MAKER_VIEWS: readonly MakerView[] = [
       { path: 'prints.1.id', first: 'Oat sprig' },
       { path: 'prints.2.id' },
     ],
-    height: 800,
+    height: 1000,
   },
   {
     name: 'plan',
     page: '/',
     image: '/v1/plan.svg',
     fields: [UNIT, ...TARGET, { path: 'washes' }],
-    height: 900,
+    height: 1000,
   },
 ];

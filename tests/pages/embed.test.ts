@@ -24,7 +24,7 @@ describe('the page /embed', () => {
     await frame.locator('ragbloom-yardage [part=figures]').waitFor();
     await expect
       .poll(() => page.locator('iframe').evaluate((one) => one.clientHeight))
-      .not.toBe(700);
+      .not.toBe(820);
   });
 
   test('makes a frame and a script that hold what was typed, locked, and chosen for the look', async () => {

@@ -23,9 +23,9 @@ describe('/oembed', () => {
       provider_url: home,
       cache_age: 86_400,
       width: 700,
-      height: 900,
+      height: 1000,
       html:
-        '<iframe src="http://ours.test/embed/plan?target.width=40&amp;target.height=50" width="700" height="900" ' +
+        '<iframe src="http://ours.test/embed/plan?target.width=40&amp;target.height=50" width="700" height="1000" ' +
         'frameborder="0" title="Rag quilt of 4 by 5 blocks, about 40 1/2 in by 50 1/8 in"></iframe>',
     });
   });

@@ -26,10 +26,12 @@ describe('writeResult', () => {
     const faults = [
       { code: 'too-large', path: ['spare'], expected: 100, received: 300 },
       { code: 'unknown-key', path: ['<script>'] },
+      { code: 'missing', path: ['target', 'height'] },
     ] as const;
     const html = writeResult({ ok: false, query: '', faults }, '<form></form>');
     expect(html).toContain('<li>spare is 300, which is too large: the most is 100.</li>');
     expect(html).toContain('&lt;script&gt;');
+    expect(html).toContain('<li>Height is missing: give it.</li>');
     expect(html).toContain('<form></form>');
   });
 });

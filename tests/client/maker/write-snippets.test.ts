@@ -20,7 +20,7 @@ describe('writeSnippets', () => {
     expect(writeSnippets(styled, home).script).toBe(
       [
         '<script src="https://a.test/embed/v1.js" async></script>',
-        '<style>ragbloom-size { display: block; min-height: 640px; color-scheme: dark; --ragbloom-ink: #112233; }</style>',
+        '<style>ragbloom-size { display: block; min-height: 780px; color-scheme: dark; --ragbloom-ink: #112233; }</style>',
         '<ragbloom-size embedded preset="target.size=lap&amp;block.cut=8%201%2F2" locked="block.cut" lang="fr">',
         '  <a href="https://a.test/embed/size?target.size=lap&amp;block.cut=8%201%2F2">The size of a rag quilt</a>',
         '</ragbloom-size>',
@@ -31,7 +31,7 @@ describe('writeSnippets', () => {
     const { frame, address, picture } = writeSnippets(state, home);
     const query = 'target.size=lap&amp;block.cut=8%201%2F2';
     expect(frame).toContain(
-      `<iframe src="https://a.test/embed/size?${query}" width="700" height="640"`,
+      `<iframe src="https://a.test/embed/size?${query}" width="700" height="780"`,
     );
     expect(address).toBe(`https://a.test/embed/size?${query.replace('&amp;', '&')}`);
     expect(picture).toContain(`<img src="https://a.test/v1/plan.svg?${query}"`);

@@ -41,7 +41,7 @@ export abstract class LightElement<
   override willUpdate(changed: Map<PropertyKey, unknown>): void {
     super.willUpdate(changed);
     const { language } = this.words?.light ?? {};
-    const isWrong = this.status.faults.length > 0;
+    const isWrong = this.status.faults.length + this.status.hostFaults.length > 0;
     if (isWrong && language !== undefined && language !== this.#asked) {
       void this.#learn(language as Language);
     }

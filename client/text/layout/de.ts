@@ -2,7 +2,7 @@ import type { LayoutWords } from './source.ts';
 
 /** Was die Anordnung außer dem sagt, was alle kleinen Elemente sagen, auf Deutsch. */
 export const de: LayoutWords = {
-  title: 'Wohin jedes Muster kommt',
+  title: 'Raster und Muster',
   columns: 'Blöcke quer',
   rows: 'Blöcke längs',
   prints: 'Muster',

@@ -1,6 +1,6 @@
 /** What the layout says beside the words that all light elements share, in English. */
 export const en = {
-  title: 'Where each print goes',
+  title: 'Grid and prints',
   columns: 'Blocks across',
   rows: 'Blocks down',
   prints: 'Prints',

@@ -2,7 +2,7 @@ import type { LayoutWords } from './source.ts';
 
 /** Lo que dice la disposición además de lo que dicen todos los elementos pequeños, en español. */
 export const es: LayoutWords = {
-  title: 'Dónde va cada estampado',
+  title: 'Cuadrícula y estampados',
   columns: 'Bloques a lo ancho',
   rows: 'Bloques a lo largo',
   prints: 'Estampados',

@@ -2,7 +2,7 @@ import type { LayoutWords } from './source.ts';
 
 /** Ce que dit la disposition en plus de ce que disent tous les petits éléments, en français. */
 export const fr: LayoutWords = {
-  title: 'La place de chaque imprimé',
+  title: 'Grille et imprimés',
   columns: 'Blocs en largeur',
   rows: 'Blocs en longueur',
   prints: 'Imprimés',

@@ -60,18 +60,19 @@ export function bindBatch(endpoints: readonly BoundEndpoint[]): BoundBatch {
 function makeSchema(paths: readonly string[]) {
   const requestSchema = z
     .strictObject({
-      path: z.enum(paths).check(z.meta({ description: 'Address of the endpoint that is asked' })),
-      input: z.looseObject({}).check(z.meta({ description: 'What its own body would say' })),
+      path: z
+        .enum(paths)
+        .register(z.globalRegistry, { description: 'Address of the endpoint that is asked' }),
+      input: z
+        .looseObject({})
+        .register(z.globalRegistry, { description: 'What its own body would say' }),
     })
-    .check(z.meta({ description: 'One request' }));
+    .register(z.globalRegistry, { description: 'One request' });
   const schema = z.strictObject({
     requests: z
       .array(requestSchema)
-      .check(
-        z.minLength(1),
-        z.maxLength(SIZE_LIMITS.batch),
-        z.meta({ description: 'What is asked, in the order of the answers' }),
-      ),
+      .check(z.minLength(1), z.maxLength(SIZE_LIMITS.batch))
+      .register(z.globalRegistry, { description: 'What is asked, in the order of the answers' }),
   });
   true satisfies Same<z.infer<typeof schema>, BatchRequest>;
   return schema;

@@ -12,10 +12,8 @@ const { counted, lengthOf, nameOf, ranged } = wire;
 
 const currencySchema = z
   .string()
-  .check(
-    z.regex(/^[A-Z]{3}$/, 'the three letters of ISO 4217, such as USD'),
-    z.meta({ description: 'Currency, ISO 4217' }),
-  );
+  .check(z.regex(/^[A-Z]{3}$/, 'the three letters of ISO 4217, such as USD'))
+  .register(z.globalRegistry, { description: 'Currency, ISO 4217' });
 
 const boltSchema = z
   .strictObject({
@@ -29,7 +27,7 @@ const boltSchema = z
     cost: z.exactOptional(counted('money', 'Of a yard (in) or a metre (cm), in minor units')),
     currency: z.exactOptional(currencySchema),
   })
-  .check(z.meta({ description: 'One bolt to cut from' }));
+  .register(z.globalRegistry, { description: 'One bolt to cut from' });
 true satisfies Same<z.infer<typeof boltSchema>, KitBolt>;
 
 const costsSchema = z
@@ -41,7 +39,9 @@ const costsSchema = z
     markup: z.exactOptional(ranged('markup', 'Percent added to the cost')),
     price: z.exactOptional(counted('money', 'Of one kit, in minor units')),
   })
-  .check(z.meta({ description: 'Money of one kit; one of margin, markup and price at most' }));
+  .register(z.globalRegistry, {
+    description: 'Money of one kit; one of margin, markup and price at most',
+  });
 true satisfies Same<z.infer<typeof costsSchema>, KitCosts>;
 
 const fibreSchema = z.strictObject({
@@ -52,21 +52,20 @@ true satisfies Same<z.infer<typeof fibreSchema>, Fibre>;
 
 const fibresSchema = z
   .array(fibreSchema)
-  .check(
-    z.minLength(1),
-    z.maxLength(SIZE_LIMITS.fibres),
-    z.meta({ description: 'What the cloth is made of; percents sum to 100' }),
-  );
+  .check(z.minLength(1), z.maxLength(SIZE_LIMITS.fibres))
+  .register(z.globalRegistry, { description: 'What the cloth is made of; percents sum to 100' });
 
 export const kitsSchema = z.strictObject({
   unit: z.exactOptional(wire.unitSchema),
+  // A copy of its own: what is said of it here must not be said of the plan itself.
   plan: planSchema.check(
     z.meta({ description: 'The quilt that the kits are for, as for /v1/plan' }),
   ),
   kits: z.exactOptional(counted('kits', 'Kits wanted; as many as can be made unless told')),
   bolts: z
     .array(boltSchema)
-    .check(z.minLength(1), z.maxLength(SIZE_LIMITS.bolts), z.meta({ description: 'The bolts' })),
+    .check(z.minLength(1), z.maxLength(SIZE_LIMITS.bolts))
+    .register(z.globalRegistry, { description: 'The bolts' }),
   perKit: z.exactOptional(
     z
       .strictObject({
@@ -74,7 +73,7 @@ export const kitsSchema = z.strictObject({
         mostOfOne: z.exactOptional(counted('mostOfOne', 'Most blocks of one print in each kit')),
         spare: z.exactOptional(counted('kitSpare', 'Extra squares of each layer in each kit')),
       })
-      .check(z.meta({ description: 'What each kit holds' })),
+      .register(z.globalRegistry, { description: 'What each kit holds' }),
   ),
   costs: z.exactOptional(costsSchema),
   currency: z.exactOptional(currencySchema),
@@ -85,7 +84,9 @@ export const kitsSchema = z.strictObject({
         middle: z.exactOptional(fibresSchema),
         backing: z.exactOptional(fibresSchema),
       })
-      .check(z.meta({ description: 'Fibres by role; the usual ones of the fabrics unless told' })),
+      .register(z.globalRegistry, {
+        description: 'Fibres by role; the usual ones of the fabrics unless told',
+      }),
   ),
 });
 true satisfies Same<z.infer<typeof kitsSchema>, KitsRequest>;

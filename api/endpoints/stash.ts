@@ -19,11 +19,11 @@ const pieceSchema = z
     length: lengthOf('Along the roll it came from'),
     count: z.exactOptional(counted('stashCount', 'Pieces alike; 1 unless told')),
     directional: z.exactOptional(
-      z.boolean().check(z.meta({ description: 'Has an up and a down' })),
+      z.boolean().register(z.globalRegistry, { description: 'Has an up and a down' }),
     ),
     selvage: z.exactOptional(lengthOf('Cut away at each edge across')),
   })
-  .check(z.meta({ description: 'Pieces on hand that are alike' }));
+  .register(z.globalRegistry, { description: 'Pieces on hand that are alike' });
 true satisfies Same<z.infer<typeof pieceSchema>, StashPiece>;
 
 const shapeSchema = z
@@ -31,48 +31,43 @@ const shapeSchema = z
     z.strictObject({ ratio: ranged('shapeRatio', 'Width for height') }),
     z.strictObject({ target: targetSchema }),
   ])
-  .check(
-    z.meta({ description: 'How wide for its height, or the size to stop at; 0.8 unless told' }),
-  );
+  .register(z.globalRegistry, {
+    description: 'How wide for its height, or the size to stop at; 0.8 unless told',
+  });
 
 export const stashSchema = z.strictObject({
   unit: z.exactOptional(wire.unitSchema),
   pieces: z
     .array(pieceSchema)
-    .check(
-      z.minLength(1),
-      z.maxLength(SIZE_LIMITS.stashPieces),
-      z.meta({ description: 'What is on hand' }),
-    ),
+    .check(z.minLength(1), z.maxLength(SIZE_LIMITS.stashPieces))
+    .register(z.globalRegistry, { description: 'What is on hand' }),
   block: z.exactOptional(
     z
       .strictObject({
         cut: z.exactOptional(lengthOf('Side of a block as cut')),
         seam: z.exactOptional(lengthOf('Seam allowance')),
       })
-      .check(z.meta({ description: 'One block' })),
+      .register(z.globalRegistry, { description: 'One block' }),
   ),
   cuts: z.exactOptional(
     z
       .array(lengthOf('Side of a block as cut'))
-      .check(
-        z.minLength(1),
-        z.maxLength(SIZE_LIMITS.cuts),
-        z.meta({ description: 'Cut sizes to consider when block.cut is left out' }),
-      ),
+      .check(z.minLength(1), z.maxLength(SIZE_LIMITS.cuts))
+      .register(z.globalRegistry, {
+        description: 'Cut sizes to consider when block.cut is left out',
+      }),
   ),
   layers: z.exactOptional(
     z
       .array(z.omit(wire.layerSchema, { prints: true, width: true, selvage: true }))
-      .check(
-        z.minLength(SIZE_LIMITS.layers.least),
-        z.maxLength(SIZE_LIMITS.layers.most),
-        z.meta({ description: 'The sandwich; that of the pieces unless told' }),
-      ),
+      .check(z.minLength(SIZE_LIMITS.layers.least), z.maxLength(SIZE_LIMITS.layers.most))
+      .register(z.globalRegistry, { description: 'The sandwich; that of the pieces unless told' }),
   ),
   shape: z.exactOptional(shapeSchema),
   touch: z.exactOptional(
-    z.enum(['sides', 'corners']).check(z.meta({ description: 'Where no print may meet its like' })),
+    z
+      .enum(['sides', 'corners'])
+      .register(z.globalRegistry, { description: 'Where no print may meet its like' }),
   ),
   grain: z.exactOptional(wire.grainSchema),
   washes: z.exactOptional(counted('washes', 'Which wash the washed size is for')),

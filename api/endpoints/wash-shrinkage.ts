@@ -29,21 +29,20 @@ export const washSchema = z.strictObject({
         cut: z.exactOptional(lengthOf('Side of a block as cut')),
         seam: z.exactOptional(lengthOf('Seam allowance')),
       })
-      .check(z.meta({ description: 'The block that a wanted size is sewn from' })),
+      .register(z.globalRegistry, { description: 'The block that a wanted size is sewn from' }),
   ),
   cuts: z.exactOptional(cutsSchema),
   fit: z.exactOptional(lengthOf('How near the wanted size must come')),
   washes: z.exactOptional(
     z
       .array(counted('washes', 'A wash count'))
-      .check(
-        z.minLength(1),
-        z.maxLength(SIZE_LIMITS.washCounts),
-        z.meta({ description: 'Wash counts to tell sizes for' }),
-      ),
+      .check(z.minLength(1), z.maxLength(SIZE_LIMITS.washCounts))
+      .register(z.globalRegistry, { description: 'Wash counts to tell sizes for' }),
   ),
   confidence: z.exactOptional(
-    z.literal([90, 95, 99]).check(z.meta({ description: 'Confidence of the intervals, percent' })),
+    z
+      .literal([90, 95, 99])
+      .register(z.globalRegistry, { description: 'Confidence of the intervals, percent' }),
   ),
 });
 true satisfies Same<z.infer<typeof washSchema>, WashRequest>;

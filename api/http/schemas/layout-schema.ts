@@ -7,15 +7,12 @@ import { counted, printSchema } from './wire-schemas.ts';
 const { id, count, value, color } = printSchema.shape;
 const layoutPrintSchema = z
   .strictObject({ id, count, value, color })
-  .check(z.meta({ description: 'One print of a layout' }));
+  .register(z.globalRegistry, { description: 'One print of a layout' });
 true satisfies Same<z.infer<typeof layoutPrintSchema>, LayoutPrint>;
 
-const rowSchema = z.string().check(
-  z.maxLength(SIZE_LIMITS.layoutRow),
-  z.meta({
-    description: 'One row: a letter a block, A the first print, a full stop a free cell',
-  }),
-);
+const rowSchema = z.string().check(z.maxLength(SIZE_LIMITS.layoutRow)).register(z.globalRegistry, {
+  description: 'One row: a letter a block, A the first print, a full stop a free cell',
+});
 
 /** What `/v1/layout` and `/v1/layout.svg` take. */
 export const layoutSchema = z.strictObject({
@@ -23,30 +20,27 @@ export const layoutSchema = z.strictObject({
   rows: counted('layoutSide', 'Blocks down'),
   prints: z
     .array(layoutPrintSchema)
-    .check(
-      z.minLength(SIZE_LIMITS.layoutPrints),
-      z.maxLength(SIZE_LIMITS.prints),
-      z.meta({ description: 'The prints; counts left out share the grid evenly' }),
-    ),
+    .check(z.minLength(SIZE_LIMITS.layoutPrints), z.maxLength(SIZE_LIMITS.prints))
+    .register(z.globalRegistry, {
+      description: 'The prints; counts left out share the grid evenly',
+    }),
   pattern: z.exactOptional(
     z
       .enum(['scattered', 'checkerboard', 'diagonal', 'rings'])
-      .check(z.meta({ description: 'How prints are laid; scattered unless told' })),
+      .register(z.globalRegistry, { description: 'How prints are laid; scattered unless told' }),
   ),
   touch: z.exactOptional(
-    z.enum(['corners', 'sides']).check(
-      z.meta({
-        description: 'Whether blocks that meet at a corner touch; corners with four prints or more',
-      }),
-    ),
+    z.enum(['corners', 'sides']).register(z.globalRegistry, {
+      description: 'Whether blocks that meet at a corner touch; corners with four prints or more',
+    }),
   ),
   fixed: z.exactOptional(
     z
       .array(rowSchema)
-      .check(
-        z.maxLength(SIZE_LIMITS.layoutRow),
-        z.meta({ description: 'Blocks that stay where they are; a full grid is only judged' }),
-      ),
+      .check(z.maxLength(SIZE_LIMITS.layoutRow))
+      .register(z.globalRegistry, {
+        description: 'Blocks that stay where they are; a full grid is only judged',
+      }),
   ),
   seed: z.exactOptional(counted('seed', 'Another number, another layout')),
 });

@@ -9,17 +9,17 @@ const price = (of: string) =>
 
 const rollOfferSchema = z
   .strictObject({
-    kind: z.literal('roll').check(z.meta({ description: 'A length off the roll' })),
+    kind: z.literal('roll').register(z.globalRegistry, { description: 'A length off the roll' }),
     id: nameOf('Name of the offer'),
     step: z.exactOptional(lengthOf('Sold in whole steps; the usual step of the cloth unless told')),
     least: z.exactOptional(lengthOf('The least that is sold; one step unless told')),
     price: price('a yard or a metre'),
   })
-  .check(z.meta({ description: 'Cloth off the roll' }));
+  .register(z.globalRegistry, { description: 'Cloth off the roll' });
 
 const piecesOfferSchema = z
   .strictObject({
-    kind: z.literal('pieces').check(z.meta({ description: 'Flat pieces, in packs' })),
+    kind: z.literal('pieces').register(z.globalRegistry, { description: 'Flat pieces, in packs' }),
     id: nameOf('Name of the offer'),
     width: lengthOf('Width of one piece'),
     length: lengthOf('Length of one piece'),
@@ -27,7 +27,7 @@ const piecesOfferSchema = z
     most: z.exactOptional(counted('packs', 'Packs to be had; as many as are wanted unless told')),
     price: price('a pack'),
   })
-  .check(z.meta({ description: 'Fat quarters, pre-cut squares, remnants' }));
+  .register(z.globalRegistry, { description: 'Fat quarters, pre-cut squares, remnants' });
 
 const offerSchema = z.union([rollOfferSchema, piecesOfferSchema]);
 true satisfies Same<z.infer<typeof offerSchema>, ClothOffer>;
@@ -35,8 +35,7 @@ true satisfies Same<z.infer<typeof offerSchema>, ClothOffer>;
 /** What a cloth is sold as. */
 export const offersSchema = z
   .array(offerSchema)
-  .check(
-    z.minLength(1),
-    z.maxLength(SIZE_LIMITS.offers),
-    z.meta({ description: 'What it is sold as; off the roll alone unless told' }),
-  );
+  .check(z.minLength(1), z.maxLength(SIZE_LIMITS.offers))
+  .register(z.globalRegistry, {
+    description: 'What it is sold as; off the roll alone unless told',
+  });

@@ -28,17 +28,19 @@ export const targetSchema = z
         width: lengthOf('Width wished for'),
         height: lengthOf('Height wished for'),
         at: z.exactOptional(
-          z.enum(['washed', 'sewn']).check(z.meta({ description: 'washed unless told' })),
+          z
+            .enum(['washed', 'sewn'])
+            .register(z.globalRegistry, { description: 'washed unless told' }),
         ),
       }),
       oneWay({
-        size: z.enum(sizeNames).check(z.meta({ description: 'A quilt or bed by its name' })),
+        size: z
+          .enum(sizeNames)
+          .register(z.globalRegistry, { description: 'A quilt or bed by its name' }),
         region: z.exactOptional(
-          z.enum(['us', 'uk', 'eu']).check(
-            z.meta({
-              description: 'Whose beds; us for inches and eu for centimetres unless told',
-            }),
-          ),
+          z.enum(['us', 'uk', 'eu']).register(z.globalRegistry, {
+            description: 'Whose beds; us for inches and eu for centimetres unless told',
+          }),
         ),
       }),
       oneWay({
@@ -49,7 +51,7 @@ export const targetSchema = z
             drop: z.exactOptional(lengthOf('Cloth hanging at each side')),
             footDrop: z.exactOptional(lengthOf('Cloth hanging at the foot')),
           })
-          .check(z.meta({ description: 'The measures of a bed' })),
+          .register(z.globalRegistry, { description: 'The measures of a bed' }),
       }),
       oneWay({
         columns: counted('columns', 'Blocks across'),
@@ -58,7 +60,7 @@ export const targetSchema = z
     ],
     { error: 'target-unclear' },
   )
-  .check(z.meta({ description: 'The size wished for, in one of four ways' }));
+  .register(z.globalRegistry, { description: 'The size wished for, in one of four ways' });
 true satisfies Same<z.infer<typeof targetSchema>, Target>;
 
 const blockSchema = z
@@ -68,7 +70,7 @@ const blockSchema = z
     snipDepth: z.exactOptional(lengthOf('Depth of a snip')),
     snipPitch: z.exactOptional(lengthOf('From snip to snip')),
   })
-  .check(z.meta({ description: 'One block' }));
+  .register(z.globalRegistry, { description: 'One block' });
 
 const stitchSchema = z
   .strictObject({
@@ -76,13 +78,13 @@ const stitchSchema = z
     tail: z.exactOptional(lengthOf('Thread cut off where a seam starts or ends')),
     link: z.exactOptional(lengthOf('Thread between two chained blocks')),
     chained: z.exactOptional(
-      z.boolean().check(z.meta({ description: 'Sewn one after the other' })),
+      z.boolean().register(z.globalRegistry, { description: 'Sewn one after the other' }),
     ),
     borderPasses: z.exactOptional(counted('borderPasses', 'Rounds of stitching at the edge')),
     bobbin: z.exactOptional(lengthOf('Thread on one bobbin')),
     ratio: z.exactOptional(ranged('ratio', 'Thread per length sewn, measured by unpicking')),
   })
-  .check(z.meta({ description: 'How it is sewn' }));
+  .register(z.globalRegistry, { description: 'How it is sewn' });
 
 const paceSchema = z
   .strictObject({
@@ -94,7 +96,7 @@ const paceSchema = z
     layBlock: z.exactOptional(ranged('pace', 'Minutes to lay out a block')),
     trimBlock: z.exactOptional(ranged('pace', 'Minutes to trim a block')),
   })
-  .check(z.meta({ description: 'Minutes of work' }));
+  .register(z.globalRegistry, { description: 'Minutes of work' });
 
 const toleranceSchema = z
   .strictObject({
@@ -102,7 +104,7 @@ const toleranceSchema = z
     cut: z.exactOptional(lengthOf('One standard deviation of a cut side')),
     ease: z.exactOptional(lengthOf('How far a row end may be off')),
   })
-  .check(z.meta({ description: 'How true a person cuts and sews' }));
+  .register(z.globalRegistry, { description: 'How true a person cuts and sews' });
 
 const planLayerSchema = z
   .extend(wire.layerSchema, { offers: z.exactOptional(offersSchema) })
@@ -126,11 +128,13 @@ export const planSchema = z.strictObject({
   pace: z.exactOptional(paceSchema),
   tolerance: z.exactOptional(toleranceSchema),
   infant: z.exactOptional(
-    z.boolean().check(z.meta({ description: 'Meant for a child under twelve months' })),
+    z
+      .boolean()
+      .register(z.globalRegistry, { description: 'Meant for a child under twelve months' }),
   ),
   pupils: z.exactOptional(counted('pupils', 'Makers of this quilt in a class')),
   explain: z.exactOptional(
-    z.boolean().check(z.meta({ description: 'Tell how each figure came about' })),
+    z.boolean().register(z.globalRegistry, { description: 'Tell how each figure came about' }),
   ),
 });
 true satisfies Same<z.infer<typeof planSchema>, PlanRequest>;

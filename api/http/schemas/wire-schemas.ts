@@ -29,24 +29,22 @@ export const TEXT_KEYS: ReadonlySet<string> = new Set([
 /** A number within a row of the limits. */
 export function ranged(limit: NumberLimit, description: string) {
   const { least, most } = NUMBER_LIMITS[limit];
-  return z.number().check(z.gte(least), z.lte(most), z.meta({ description }));
+  return z.number().check(z.gte(least), z.lte(most)).register(z.globalRegistry, { description });
 }
 
 /** A whole number within a row of the limits. */
 export function counted(limit: NumberLimit, description: string) {
   const { least, most } = NUMBER_LIMITS[limit];
-  return z.int().check(z.gte(least), z.lte(most), z.meta({ description }));
+  return z.int().check(z.gte(least), z.lte(most)).register(z.globalRegistry, { description });
 }
 
 /** A length as people write it; its range is the core's to check, in millimetres. */
 export function lengthOf(description: string) {
   return z
     .union([z.number(), z.string().check(z.minLength(1), z.maxLength(SIZE_LIMITS.lengthText))])
-    .check(
-      z.meta({
-        description: `${description}; a number in \`unit\`, or text such as "8 1/2" or "21.5 cm"`,
-      }),
-    );
+    .register(z.globalRegistry, {
+      description: `${description}; a number in \`unit\`, or text such as "8 1/2" or "21.5 cm"`,
+    });
 }
 
 /** A name that someone gives: no control characters, no half characters. */
@@ -57,24 +55,26 @@ export function nameOf(description: string) {
       z.minLength(1),
       z.maxLength(SIZE_LIMITS.name),
       z.regex(/^[^\p{Cc}\p{Cs}]*$/u, 'letters, digits and signs on one line'),
-      z.meta({ description }),
-    );
+    )
+    .register(z.globalRegistry, { description });
 }
 
 export const unitSchema = z
   .enum(['in', 'cm'])
-  .check(z.meta({ description: 'Unit of every length in request and answer; inches unless told' }));
+  .register(z.globalRegistry, {
+    description: 'Unit of every length in request and answer; inches unless told',
+  });
 true satisfies Same<z.infer<typeof unitSchema>, Unit>;
 
 export const grainSchema = z
   .enum(['alternating', 'aligned'])
-  .check(z.meta({ description: 'Every other block a quarter turn, or all one way' }));
+  .register(z.globalRegistry, { description: 'Every other block a quarter turn, or all one way' });
 
 /** Two sides of something flat. */
 export function sidesOf(description: string) {
   return z
     .strictObject({ width: lengthOf('Width'), height: lengthOf('Height') })
-    .check(z.meta({ description }));
+    .register(z.globalRegistry, { description });
 }
 
 export const shrinkSchema = z
@@ -82,7 +82,7 @@ export const shrinkSchema = z
     length: ranged('shrink', 'Along the roll, percent; positive when it gets smaller'),
     width: ranged('shrink', 'Across the roll, percent; positive when it gets smaller'),
   })
-  .check(z.meta({ description: 'Shrinkage by washing' }));
+  .register(z.globalRegistry, { description: 'Shrinkage by washing' });
 true satisfies Same<z.infer<typeof shrinkSchema>, ShrinkRates>;
 
 export const printSchema = z
@@ -91,17 +91,15 @@ export const printSchema = z
     share: z.exactOptional(ranged('share', 'Weight among the prints; 1 unless told')),
     count: z.exactOptional(counted('count', 'Blocks of this print; where one has it, all must')),
     directional: z.exactOptional(
-      z.boolean().check(z.meta({ description: 'Has an up and a down' })),
+      z.boolean().register(z.globalRegistry, { description: 'Has an up and a down' }),
     ),
     width: z.exactOptional(lengthOf('Width on its own roll')),
     value: z.exactOptional(ranged('value', 'Lightness, 0 dark to 100 light')),
     color: z.exactOptional(
       z
         .string()
-        .check(
-          z.regex(/^#[0-9a-fA-F]{6}$/, 'a colour as #rrggbb'),
-          z.meta({ description: 'Colour for drawings, #rrggbb' }),
-        ),
+        .check(z.regex(/^#[0-9a-fA-F]{6}$/, 'a colour as #rrggbb'))
+        .register(z.globalRegistry, { description: 'Colour for drawings, #rrggbb' }),
     ),
   })
   .register(z.globalRegistry, { description: 'One print of a layer' });
@@ -109,7 +107,7 @@ true satisfies Same<z.infer<typeof printSchema>, Print>;
 
 export const roleSchema = z
   .enum(['top', 'middle', 'backing'])
-  .check(z.meta({ description: 'Where it lies' }));
+  .register(z.globalRegistry, { description: 'Where it lies' });
 true satisfies Same<z.infer<typeof roleSchema>, Role>;
 
 const fabricNames = FABRICS.map(({ name }) => name);
@@ -118,7 +116,7 @@ export const layerSchema = z
   .strictObject({
     role: roleSchema,
     fabric: z.exactOptional(
-      z.enum(fabricNames).check(z.meta({ description: 'What it is made of' })),
+      z.enum(fabricNames).register(z.globalRegistry, { description: 'What it is made of' }),
     ),
     prints: z.exactOptional(
       z
@@ -126,7 +124,7 @@ export const layerSchema = z
           counted('prints', 'How many prints, shared evenly'),
           z.array(printSchema).check(z.minLength(1), z.maxLength(SIZE_LIMITS.prints)),
         ])
-        .check(z.meta({ description: 'The prints of this layer' })),
+        .register(z.globalRegistry, { description: 'The prints of this layer' }),
     ),
     width: z.exactOptional(lengthOf('Width of the roll, selvages included')),
     selvage: z.exactOptional(lengthOf('Cut away at each edge of the roll')),
@@ -135,7 +133,7 @@ export const layerSchema = z
       counted('washes', 'The wash count that `shrink` was measured at'),
     ),
     prewashed: z.exactOptional(
-      z.boolean().check(z.meta({ description: 'Washed before it is cut' })),
+      z.boolean().register(z.globalRegistry, { description: 'Washed before it is cut' }),
     ),
     gsm: z.exactOptional(ranged('gsm', 'Weight in g/m², whatever the unit')),
     thickness: z.exactOptional(ranged('thickness', 'Thickness in mm, whatever the unit')),
@@ -145,24 +143,20 @@ true satisfies Same<z.infer<typeof layerSchema>, Layer>;
 
 /** The layers of a sandwich, each of one schema. */
 export function layersOf<Item extends z.core.$ZodType>(layer: Item) {
-  return z.array(layer).check(
-    z.minLength(SIZE_LIMITS.layers.least),
-    z.maxLength(SIZE_LIMITS.layers.most),
-    z.meta({
+  return z
+    .array(layer)
+    .check(z.minLength(SIZE_LIMITS.layers.least), z.maxLength(SIZE_LIMITS.layers.most))
+    .register(z.globalRegistry, {
       description: 'One top, one backing, up to two in the middle; cotton on flannel unless told',
-    }),
-  );
+    });
 }
 
 export const layersSchema = layersOf(layerSchema);
 
 export const cutsSchema = z
   .array(lengthOf('Side of a block as cut'))
-  .check(
-    z.minLength(1),
-    z.maxLength(SIZE_LIMITS.cuts),
-    z.meta({ description: 'Cut sizes to consider when block.cut is left out' }),
-  );
+  .check(z.minLength(1), z.maxLength(SIZE_LIMITS.cuts))
+  .register(z.globalRegistry, { description: 'Cut sizes to consider when block.cut is left out' });
 true satisfies Same<z.infer<ReturnType<typeof lengthOf>>, Length>;
 true satisfies Same<z.infer<ReturnType<typeof sidesOf>>, Record<keyof Pair, Length>>;
 
@@ -171,7 +165,7 @@ const swatchSchema = z
     fabric: z.exactOptional(nameOf('What the person calls the cloth')),
     direction: z
       .enum(['length', 'width'])
-      .check(z.meta({ description: 'Along or across the roll' })),
+      .register(z.globalRegistry, { description: 'Along or across the roll' }),
     before: lengthOf('Between the marks before washing'),
     after: lengthOf('Between the marks after washing'),
     washes: z.exactOptional(counted('washes', 'How often it was washed')),
@@ -181,12 +175,13 @@ const swatchSchema = z
           ac: lengthOf('One diagonal of a marked square after the wash'),
           bd: lengthOf('The other diagonal'),
         })
-        .check(z.meta({ description: 'Both diagonals, to tell the skew' })),
+        .register(z.globalRegistry, { description: 'Both diagonals, to tell the skew' }),
     ),
   })
-  .check(z.meta({ description: 'One measured specimen' }));
+  .register(z.globalRegistry, { description: 'One measured specimen' });
 true satisfies Same<z.infer<typeof swatchSchema>, Swatch>;
 
 export const swatchesSchema = z
   .array(swatchSchema)
-  .check(z.maxLength(SIZE_LIMITS.swatches), z.meta({ description: 'What was measured' }));
+  .check(z.maxLength(SIZE_LIMITS.swatches))
+  .register(z.globalRegistry, { description: 'What was measured' });

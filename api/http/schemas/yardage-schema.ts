@@ -11,9 +11,11 @@ const pieceSchema = z
     width: lengthOf('Across the roll'),
     length: lengthOf('Along the roll'),
     count: counted('pieceCount', 'How many'),
-    directional: z.exactOptional(z.boolean().check(z.meta({ description: 'May not be turned' }))),
+    directional: z.exactOptional(
+      z.boolean().register(z.globalRegistry, { description: 'May not be turned' }),
+    ),
   })
-  .check(z.meta({ description: 'Pieces of one size' }));
+  .register(z.globalRegistry, { description: 'Pieces of one size' });
 
 const fabricSchema = z
   .strictObject({
@@ -27,19 +29,17 @@ const fabricSchema = z
     offers: z.exactOptional(offersSchema),
     pieces: z
       .array(pieceSchema)
-      .check(
-        z.minLength(1),
-        z.maxLength(SIZE_LIMITS.pieceKinds),
-        z.meta({ description: 'What is cut from it' }),
-      ),
+      .check(z.minLength(1), z.maxLength(SIZE_LIMITS.pieceKinds))
+      .register(z.globalRegistry, { description: 'What is cut from it' }),
   })
-  .check(z.meta({ description: 'Cloth of one roll' }));
+  .register(z.globalRegistry, { description: 'Cloth of one roll' });
 
 /** Rolls and what is cut from them. */
 export const yardageSchema = z.strictObject({
   unit: z.exactOptional(unitSchema),
   fabrics: z
     .array(fabricSchema)
-    .check(z.minLength(1), z.maxLength(SIZE_LIMITS.fabrics), z.meta({ description: 'The rolls' })),
+    .check(z.minLength(1), z.maxLength(SIZE_LIMITS.fabrics))
+    .register(z.globalRegistry, { description: 'The rolls' }),
 });
 true satisfies Same<z.infer<typeof yardageSchema>, YardageRequest>;

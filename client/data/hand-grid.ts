@@ -33,7 +33,18 @@ export function writeHand(cells: readonly string[] | undefined): string {
  * isRearranged(['AB', 'BA'], ['AAAB']) // => false
  */
 export function isRearranged(one: readonly string[], other: readonly string[]): boolean {
-  const sort = (cells: readonly string[]) => [...cells.join('')].sort().join('');
   const isSameGrid = one.length === other.length && one[0]?.length === other[0]?.length;
-  return isSameGrid && sort(one) === sort(other);
+  return isSameGrid && countLetters(one) === countLetters(other);
+}
+
+/** How often each letter stands in a grid, as a text: to count is quicker than to sort. */
+function countLetters(cells: readonly string[]): string {
+  const counts = new Int32Array(26);
+  for (const row of cells) {
+    for (let at = 0; at < row.length; at += 1) {
+      const letter = row.charCodeAt(at) - 65;
+      counts[letter] = (counts[letter] ?? 0) + 1;
+    }
+  }
+  return counts.join();
 }

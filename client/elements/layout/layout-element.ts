@@ -50,8 +50,8 @@ type Words = LayoutContext['words'];
  *
  * Parts: `ask`, `size`, `prints`, `notices`, `board`, `figures`, `link`, `floor`.
  *
- * Custom properties: `--ragbloom-ground`, `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`,
- * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type),
+ * Custom properties: `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`,
+ * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-display` (type),
  * `--ragbloom-figure` (size of the figures), `--ragbloom-gap`, `--ragbloom-border`, `--ragbloom-radius`.
  */
 export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words, LayoutOnDevice> {

@@ -43,7 +43,7 @@ summary::before{content:"";width:.5em;height:.5em;border:solid;border-width:0 2p
 [open]>summary::before{rotate:45deg}
 .floor{display:none}
 @container(min-width:46em){.table{grid-template-columns:minmax(0,44em) minmax(16em,1fr)}}
-@media(forced-colors:active){.board td b{forced-color-adjust:none}.board .held{outline:4px solid Highlight}}
+@media(forced-colors:active){.go{color:ButtonText;background:ButtonFace;border-color:ButtonText}.board td b{forced-color-adjust:none}.board .held{outline:4px solid Highlight}}
 @media print{
 :host .table{display:none}
 .floor{display:block}

@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { letterOf } from '#core/layout/letter-of.ts';
-import { measureSpread } from '#core/layout/measure-spread.ts';
+import { measureSpread, type Spread } from '#core/layout/measure-spread.ts';
 import type { ShownLayout } from '../../data/is-layout-answer.ts';
 import { foldView } from '../../fields/fold-view.ts';
 import type { LayoutContext, ShownGrid } from './layout-context.ts';
@@ -29,7 +29,7 @@ export function figuresView(
       ${figures.map(([name, figure]) => html`<div><dt>${name}</dt><dd><b>${figure}</b></dd></div>`)}
     </dl>
     ${pairs === answer.fewest ? html`<p class="soft">${layout.best}</p>` : ''}
-    ${foldView({ title: layout.spread, body: spreadView(context, grid) })}
+    ${foldView({ title: layout.spread, body: spreadView(context, grid, spreads) })}
   </div>`;
 }
 
@@ -42,15 +42,18 @@ export function countMeetings({ meetings }: Pick<ShownGrid, 'meetings'>): {
   return { sides, corners: meetings.length - sides };
 }
 
-function spreadView({ words }: LayoutContext, grid: ShownGrid): TemplateResult {
+function spreadView(
+  { words }: LayoutContext,
+  grid: ShownGrid,
+  spreads: readonly Spread[],
+): TemplateResult {
   const format = new Intl.NumberFormat(words.light.language, { maximumFractionDigits: 1 });
   return html`<table class="spread">
     <thead>
       <tr>${words.layout.columnsOf.map((name) => html`<th scope="col">${name}</th>`)}</tr>
     </thead>
     <tbody>
-      ${grid.names.map((_, print) => {
-        const { count, rows, columns, centre } = measureSpread(grid.cells, print);
+      ${spreads.map(({ count, rows, columns, centre }, print) => {
         const figures = [rows, columns, centre ?? 0].map((value) => format.format(value));
         return html`<tr>
           <th scope="row">${namePrint(grid, letterOf(print))}</th>

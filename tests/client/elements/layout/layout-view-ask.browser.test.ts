@@ -1,0 +1,73 @@
+import { describe, expect, test } from 'vitest';
+import { askView } from '../../../../client/elements/layout/layout-view-ask.ts';
+import { layoutContext, SMALL } from '../../../support/layout-context.ts';
+import { find, readText, renderFresh, type } from '../../../support/render.ts';
+
+describe('askView', () => {
+  test('askView shows even counts where none is typed, and makes counts of all with the first', () => {
+    const context = layoutContext();
+    const root = renderFresh(askView(context));
+    expect(find<HTMLInputElement>(root, '#count-B').placeholder).toBe('2');
+    type(root, '#count-A', '4');
+    const counts = { 'prints.0.count': '4', 'prints.1.count': '2', 'prints.2.count': '2' };
+    expect(context.act.type).toHaveBeenCalledWith('prints.0.count', { ...SMALL, ...counts });
+  });
+
+  test('askView shares evenly again once the last count is emptied', () => {
+    const counts = { 'prints.0.count': '2', 'prints.1.count': '', 'prints.2.count': '' };
+    const context = layoutContext(SMALL, {});
+    const typed = { ...context, status: { ...context.status, draft: { ...SMALL, ...counts } } };
+    type(renderFresh(askView(typed)), '#count-A', '');
+    expect(context.act.type).toHaveBeenCalledWith('prints.0.count', SMALL);
+  });
+
+  test.each([
+    ['1', '1 more to fill the grid'],
+    ['5', '3 too many for the grid'],
+  ])('askView says by how much counts miss the grid, with %s of the first', (count, said) => {
+    const counts = { 'prints.0.count': count, 'prints.1.count': '2', 'prints.2.count': '2' };
+    const context = layoutContext();
+    const faults = [{ code: 'counts-do-not-sum', path: ['prints'] }] as const;
+    const status = { ...context.status, draft: { ...SMALL, ...counts }, faults };
+    const root = renderFresh(askView({ ...context, status }));
+    expect(readText(root, '[part=prints] > .fault')).toContain(said);
+  });
+
+  test('askView names and colours a print without anything moving', () => {
+    const context = layoutContext();
+    const root = renderFresh(askView(context));
+    type(root, '#name-A', 'Fern');
+    const color = find<HTMLInputElement>(root, 'input[type=color]');
+    expect(color.ariaLabel).toBe('Print A, colour');
+    color.value = '#123456';
+    color.dispatchEvent(new Event('change'));
+    expect(context.act.name).toHaveBeenNthCalledWith(1, 'prints.0.id', {
+      ...SMALL,
+      'prints.0.id': 'Fern',
+    });
+    expect(context.act.name).toHaveBeenNthCalledWith(2, 'prints.0.color', {
+      ...SMALL,
+      'prints.0.color': '#123456',
+    });
+  });
+
+  test('askView takes a print more and a print less', () => {
+    const context = layoutContext();
+    const root = renderFresh(askView(context));
+    find(root, '[aria-label="One print more"]').click();
+    find(root, '[aria-label="One print fewer"]').click();
+    const [more, fewer] = (context.act.choose as unknown as { mock: { calls: object[][] } }).mock
+      .calls;
+    expect(more?.[0]).toMatchObject({ 'prints.3.id': 'D' });
+    expect(fewer?.[0]).not.toHaveProperty(['prints.2.id']);
+  });
+
+  test('askView does not ask what the host has locked', () => {
+    const locked = ['pattern', 'touch', 'prints'];
+    const isLocked = (path: string) => locked.includes(path);
+    const root = renderFresh(askView({ ...layoutContext(), isLocked }));
+    expect(root.querySelector('select, [type=radio], [aria-label="One print more"]')).toBeNull();
+    expect(find<HTMLInputElement>(root, '[type=color]').disabled).toBe(true);
+    expect(find<HTMLInputElement>(root, '#columns').readOnly).toBe(false);
+  });
+});

@@ -35,12 +35,9 @@ export const layoutSchema = z.strictObject({
     }),
   ),
   fixed: z.exactOptional(
-    z
-      .array(rowSchema)
-      .check(z.maxLength(SIZE_LIMITS.layoutRow))
-      .register(z.globalRegistry, {
-        description: 'Blocks that stay where they are; a full grid is only judged',
-      }),
+    z.array(rowSchema).check(z.maxLength(SIZE_LIMITS.layoutRow)).register(z.globalRegistry, {
+      description: 'Blocks that stay where they are; a full grid is only judged',
+    }),
   ),
   seed: z.exactOptional(counted('seed', 'Another number, another layout')),
 });

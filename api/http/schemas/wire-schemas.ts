@@ -59,11 +59,9 @@ export function nameOf(description: string) {
     .register(z.globalRegistry, { description });
 }
 
-export const unitSchema = z
-  .enum(['in', 'cm'])
-  .register(z.globalRegistry, {
-    description: 'Unit of every length in request and answer; inches unless told',
-  });
+export const unitSchema = z.enum(['in', 'cm']).register(z.globalRegistry, {
+  description: 'Unit of every length in request and answer; inches unless told',
+});
 true satisfies Same<z.infer<typeof unitSchema>, Unit>;
 
 export const grainSchema = z

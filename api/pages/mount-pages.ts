@@ -60,7 +60,9 @@ function fillPage(html: string, { view, request, query, seen }: Filling): string
   const address = `${origin}${view.page}${query === '' || !seen.ok ? '' : `?${seen.query}`}`;
   const isExample = query === '';
   const faulty = listFaulty(seen);
-  const form = writeForm({ view, action: view.page, query: seen.query, faulty, own: [] });
+  const asked = writeForm({ view, action: view.page, query: seen.query, faulty, own: [] });
+  // Where scripts run the element has the fields, and no field is there twice.
+  const form = isExample ? asked : `<noscript>${asked}</noscript>`;
   const result = writeResult(seen, form, isExample);
   return html
     .replace(MARKERS.head, () => (seen.ok ? writeDiscovery(address, seen.telling.title) : ''))

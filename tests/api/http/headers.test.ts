@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
   CACHED_HEADERS,
+  makeFrameHeaders,
   makePageHeaders,
   OPTIONS_HEADERS,
   PROBLEM_HEADERS,
@@ -36,4 +37,19 @@ test('makePageHeaders lets one style pass and no script', () => {
   const policy = makePageHeaders('sha256-x')['Content-Security-Policy'];
   expect(policy).toContain("style-src 'sha256-x'");
   expect(policy).not.toContain('script-src');
+});
+
+describe('makeFrameHeaders', () => {
+  test('lets anybody frame the page, names the origin beside self, and lets nothing inline run', () => {
+    const headers = makeFrameHeaders('https://a.test');
+    const policy = headers['Content-Security-Policy'] ?? '';
+    expect(policy).toContain('frame-ancestors *');
+    expect(policy).toContain("script-src 'self' https://a.test;");
+    expect(policy).not.toMatch(/unsafe|sha256/);
+    expect(Object.keys(headers)).not.toContain('X-Frame-Options');
+  });
+  test('lets one style pass by its digest', () => {
+    const policy = makeFrameHeaders('https://a.test', 'sha256-x')['Content-Security-Policy'];
+    expect(policy).toContain("style-src 'self' https://a.test 'sha256-x';");
+  });
 });

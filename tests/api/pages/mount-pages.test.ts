@@ -26,7 +26,7 @@ describe('whole pages without scripts', () => {
       encodeURIComponent('http://ours.test/?target.width=40&target.height=50'),
     );
     expect(html.match(/<\/title><link.*\+oembed.*<link.*\+oembed.*<\/head>/)).not.toBeNull();
-    expect(html).toContain('<form class="ask" method="get" action="/">');
+    expect(html).toContain('<noscript><form class="ask" method="get" action="/">');
   });
   test('have an example for those without scripts alone where nothing is asked', async () => {
     const html = await (await ask('/')).text();

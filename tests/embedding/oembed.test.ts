@@ -32,29 +32,34 @@ describe('/oembed as XML', () => {
 });
 
 describe('discovery', () => {
-  test.each(['/', '/?target.size=lap', '/wash', '/stash', '/kits', '/embed/size?_lang=de'])(
-    '%s links what describes it, in its head and early',
-    async (path) => {
-      const page = await open('/health');
-      const home = new URL(page.url()).origin;
-      const html = await (await page.request.get(home + path)).text();
-      expect(html.indexOf('+oembed')).toBeLessThan(150_000);
-      const links = await page.evaluate((text) => {
-        const { head } = new DOMParser().parseFromString(text, 'text/html');
-        return [...head.querySelectorAll<HTMLLinkElement>('link[type$="+oembed"]')].map(
-          ({ type, title, href }) => ({ type, title, href }),
-        );
-      }, html);
-      expect(links.map(({ type }) => type)).toEqual(['application/json+oembed', 'text/xml+oembed']);
-      for (const { href, title } of links) {
-        const answer = await page.request.get(href);
-        expect(answer.status(), href).toBe(200);
-        expect(title.length).toBeGreaterThan(0);
-      }
-      const { title } = (await (await page.request.get(links[0]?.href ?? '')).json()) as {
-        title: string;
-      };
-      expect(title).toBe(links[0]?.title);
-    },
-  );
+  test.each([
+    '/',
+    '/?target.size=lap',
+    '/wash',
+    '/layout',
+    '/stash',
+    '/kits',
+    '/embed/size?_lang=de',
+  ])('%s links what describes it, in its head and early', async (path) => {
+    const page = await open('/health');
+    const home = new URL(page.url()).origin;
+    const html = await (await page.request.get(home + path)).text();
+    expect(html.indexOf('+oembed')).toBeLessThan(150_000);
+    const links = await page.evaluate((text) => {
+      const { head } = new DOMParser().parseFromString(text, 'text/html');
+      return [...head.querySelectorAll<HTMLLinkElement>('link[type$="+oembed"]')].map(
+        ({ type, title, href }) => ({ type, title, href }),
+      );
+    }, html);
+    expect(links.map(({ type }) => type)).toEqual(['application/json+oembed', 'text/xml+oembed']);
+    for (const { href, title } of links) {
+      const answer = await page.request.get(href);
+      expect(answer.status(), href).toBe(200);
+      expect(title.length).toBeGreaterThan(0);
+    }
+    const { title } = (await (await page.request.get(links[0]?.href ?? '')).json()) as {
+      title: string;
+    };
+    expect(title).toBe(links[0]?.title);
+  });
 });

@@ -1,14 +1,16 @@
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'esbuild';
 import { bundleScripts, type Script } from './bundle-scripts.ts';
+import { joinViews } from './join-views.ts';
 import { makeLighter } from './make-lighter.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** What all elements are made with, loaded once however many of them a page holds. */
 const BASE = `
-export { html, LitElement, noChange, nothing, svg, unsafeCSS } from 'lit';
-export { createRef, ref } from 'lit/directives/ref.js';`;
+export { html, noChange, nothing, render, svg, unsafeCSS } from 'lit';
+export { _$LH } from 'lit-html';
+export { DrawnElement } from './client/host/drawn-element.ts';`;
 
 /** An element as it is loaded. */
 export interface ElementScripts {
@@ -38,7 +40,7 @@ export async function bundleElements(names: readonly string[]): Promise<ElementB
   const lazy = new Map<string, Promise<Script>>();
   const built = names.map(async (name) => {
     const entryPoints = { [name]: `client/embed/register-${name}.ts` };
-    const plugins = [standApart(base.name, lazy), makeLighter];
+    const plugins = [standApart(base.name, lazy), joinViews, makeLighter];
     return bundleScripts({ entryPoints, splitting: true, plugins });
   });
   const alone = await Promise.all(built);
@@ -71,7 +73,16 @@ function standApart(base: string, lazy: Map<string, Promise<Script>>): Plugin {
   return {
     name: 'stand-apart',
     setup(bundler) {
-      bundler.onResolve({ filter: /^lit(\/|$)/ }, () => ({ path: `./${base}`, external: true }));
+      // Directives, which few elements use, are bundled with these and reach Lit by its second name.
+      const isBase = /^lit$|^(\.{1,2}|lit-html)\/lit-html\.js$|\/drawn-element\.ts$/;
+      bundler.onResolve({ filter: isBase }, () => ({ path: 'base', namespace: 'base' }));
+      // One source that passes the base on makes one import of it, where each source would have its own.
+      bundler.onLoad({ filter: /^base$/, namespace: 'base' }, () => ({ contents: passOn(base) }));
+      bundler.onResolve({ filter: /^\./, namespace: 'base' }, ({ path }) => ({
+        path,
+        external: true,
+        sideEffects: false,
+      }));
       bundler.onResolve({ filter: /^\./ }, async ({ kind, path, resolveDir }) => {
         const source = new URL(path, `file://${resolveDir}/`).pathname.slice(root.length);
         if (kind !== 'dynamic-import' || source.startsWith('client/elements/')) return undefined;
@@ -80,6 +91,10 @@ function standApart(base: string, lazy: Map<string, Promise<Script>>): Plugin {
       });
     },
   };
+}
+
+function passOn(base: string): string {
+  return BASE.replace(/'[^']+'/g, `'./${base}'`);
 }
 
 async function bundleLazy(source: string): Promise<Script> {

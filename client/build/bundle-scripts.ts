@@ -2,6 +2,7 @@ import { basename } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { type BuildOptions, build, type Metafile } from 'esbuild';
+import { sourceOf } from './join-views.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -34,8 +35,8 @@ export async function bundleScripts(options: BuildOptions): Promise<readonly Scr
     const contents = found?.contents ?? new Uint8Array();
     return {
       ...{ name: basename(path), contents, gzip: gzipSync(contents, { level: 9 }).length },
-      ...{ entry: output.entryPoint, imports: listImports(output) },
-      inputs: Object.keys(output.inputs),
+      ...{ entry: output.entryPoint && sourceOf(output.entryPoint), imports: listImports(output) },
+      inputs: Object.keys(output.inputs).map(sourceOf),
     };
   });
 }

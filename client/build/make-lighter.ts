@@ -1,23 +1,20 @@
 import { readFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
 import { type Plugin, type PluginBuild, transform } from 'esbuild';
 
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
 /**
- * Lit's way to give an element its styles, of which only the one is left that our browsers use: whoever knows
- * `light-dark()` knows constructed style sheets.
+ * What is used of Lit: its templates and, of its ways to give an element styles, the one that our browsers use; whoever
+ * knows `light-dark()` knows constructed style sheets. Its own base of elements stays out, `DrawnElement` being ours.
  */
-const STYLES = `
+const LIT = `
+export { html, noChange, nothing, render, svg } from 'lit-html';
 export const unsafeCSS = (text) => {
-  const sheet = new CSSStyleSheet();
-  sheet.replaceSync(text);
-  return sheet;
-};
-export const css = unsafeCSS;
-export const supportsAdoptingStyleSheets = true;
-export const adoptStyles = (root, sheets) => {
-  root.adoptedStyleSheets = sheets;
-};
-export const getCompatibleStyle = (sheet) => sheet;
-export class CSSResult {}`;
+  const styleSheet = new CSSStyleSheet();
+  styleSheet.replaceSync(text);
+  return { styleSheet };
+};`;
 
 /** What is set as a block, so that white space beside it does not show. */
 const BLOCKS =
@@ -26,12 +23,16 @@ const BLANK_AFTER = new RegExp(`(</?(?:${BLOCKS})\\b[^<>\`]*>)\\s*\\n\\s*`, 'g')
 const BLANK_BEFORE = new RegExp(`\\s*\\n\\s*(</?(?:${BLOCKS})\\b)`, 'g');
 
 /**
- * Leaves Lit one way to give styles, and takes the indentation out of our templates and style sheets, which the bundler
+ * Leaves of Lit what is used, and takes the indentation out of our templates and style sheets, which the bundler
  * leaves as it finds it. Once the code around them is minified a line end stands nowhere but in a template, where a
  * space does as well and none beside a block, and in a style sheet nothing at all.
  */
 function setup(bundler: PluginBuild): void {
-  bundler.onLoad({ filter: /reactive-element[\\/]css-tag\.js$/ }, () => ({ contents: STYLES }));
+  bundler.onResolve({ filter: /^lit$/ }, () => ({ path: 'lit', namespace: 'used' }));
+  bundler.onLoad({ filter: /^lit$/, namespace: 'used' }, () => ({
+    contents: LIT,
+    resolveDir: root,
+  }));
   bundler.onLoad({ filter: /[\\/]client[\\/].*\.ts$/ }, async ({ path }) => {
     const source = await readFile(path, 'utf8');
     const options = { loader: 'ts', minifyWhitespace: true, charset: 'utf8' } as const;

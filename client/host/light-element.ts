@@ -41,12 +41,16 @@ export abstract class LightElement<
   override willUpdate(changed: Map<PropertyKey, unknown>): void {
     super.willUpdate(changed);
     const { language } = this.words?.light ?? {};
-    const isWrong = this.status.faults.length + this.status.hostFaults.length > 0;
-    if (isWrong && language !== undefined && language !== this.#asked) {
+    if (this.isWrong && language !== undefined && language !== this.#asked) {
       void this.#learn(language as Language);
     }
     if (language !== undefined && language !== this.#careful) void this.#care(language as Language);
     if (this.#currencyCode !== undefined && this.writeMoney === undefined) void this.#price();
+  }
+
+  /** Whether there is a fault to tell of. */
+  protected get isWrong(): boolean {
+    return this.status.faults.length + this.status.hostFaults.length > 0;
   }
 
   protected tell({ light }: Words, fault: Fault): string {
@@ -84,9 +88,9 @@ export abstract class LightElement<
   /** Where the sentences cannot be had, one that fits all stands for them, and the next fault asks again. */
   async #learn(language: Language): Promise<void> {
     this.#asked = language;
-    const source = await import('../text/shared/source.ts').catch(() => undefined);
+    const source = await import('../text/faults/source.ts').catch(() => undefined);
     if (source === undefined) this.#asked = '';
-    else this.sentences = (await loadText(source.sharedSource, language)).faults;
+    else this.sentences = await loadText(source.faultsSource, language);
   }
 
   async #care(language: Language): Promise<void> {

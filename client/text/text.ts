@@ -1,37 +1,24 @@
-import { type CautionsWords, cautionsSource } from './cautions/source.ts';
-import { type ChecklistWords, checklistSource } from './checklist/source.ts';
+import { type BaseWords, baseSource } from './base/source.ts';
 import { joinSources } from './join-sources.ts';
 import type { TextSource } from './languages.ts';
 import { type LightWords, lightSource } from './light/source.ts';
 import { type PlanWords, planSource } from './plan/source.ts';
-import { type SharedWords, sharedSource } from './shared/source.ts';
-import { type StepsWords, stepsSource } from './steps/source.ts';
 
 interface Parts {
-  readonly shared: SharedWords;
+  readonly base: BaseWords;
   readonly plan: PlanWords;
-  readonly checklist: ChecklistWords;
-  readonly steps: StepsWords;
-  readonly cautions: CautionsWords;
   readonly light: LightWords;
 }
 
-/** All that the plan says, in one language. */
-export type Text = SharedWords & PlanWords & Omit<Parts, 'shared' | 'plan'>;
+/** All that the plan says on its first screen, in one language. */
+export type Text = BaseWords & PlanWords & Pick<Parts, 'light'>;
 
-const parts = joinSources<Parts>({
-  shared: sharedSource,
-  plan: planSource,
-  checklist: checklistSource,
-  steps: stepsSource,
-  cautions: cautionsSource,
-  light: lightSource,
-});
+const parts = joinSources<Parts>({ base: baseSource, plan: planSource, light: lightSource });
 
-const lay = ({ shared, plan, ...others }: Parts): Text => ({ ...shared, ...plan, ...others });
+const lay = ({ base, plan, light }: Parts): Text => ({ ...base, ...plan, light });
 
 /**
- * All that the plan says, in every language: what all elements share and its own words side by side.
+ * All that the plan says on its first screen, in every language: what all elements share and its own words side by side.
  *
  * @example
  * planText.en.language // => 'en'

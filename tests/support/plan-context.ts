@@ -1,11 +1,13 @@
 import { type Mock, vi } from 'vitest';
-import type { PlanActions, PlanContext } from '../../client/elements/plan/plan-context.ts';
+import type { MakingContext, PlanActions } from '../../client/elements/plan/plan-context.ts';
 import { completeDraft, FIRST_OWN, type PlanState } from '../../client/elements/plan/plan-state.ts';
+import { faultsSource } from '../../client/text/faults/source.ts';
+import { makingText } from '../../client/text/making-text.ts';
 import { planText } from '../../client/text/text.ts';
 import { planThrow } from './plan-throw.ts';
 
 /** What a view is given, with actions that only remember. */
-export interface WatchedContext extends PlanContext {
+export interface WatchedContext extends MakingContext {
   readonly act: { readonly [Name in keyof PlanActions]: Mock<PlanActions[Name]> };
 }
 
@@ -38,5 +40,6 @@ export function watchContext(change: Partial<PlanState> = {}): WatchedContext {
     print: vi.fn(),
   };
   const unit = state.draft.unit === 'cm' ? 'cm' : 'in';
-  return { state, text: planText.en, unit, isLocked: () => false, act };
+  const text = { ...planText.en, ...makingText.en };
+  return { state, text, unit, isLocked: () => false, act, sentences: faultsSource.en };
 }

@@ -13,7 +13,7 @@ import { countLeft } from './count-left.ts';
 import { FOCUS_STYLES } from './focus-styles.ts';
 import type { Aside } from './open-aside.ts';
 import { openDialog } from './open-dialog.ts';
-import type { PlanContext } from './plan-context.ts';
+import type { MakingContext } from './plan-context.ts';
 import { sayCaution } from './say-caution.ts';
 import { sayStep } from './say-step.ts';
 import { workDetails } from './work-details.ts';
@@ -22,7 +22,7 @@ import { workDetails } from './work-details.ts';
 export async function startFocus({
   text,
   state,
-}: Pick<PlanContext, 'text' | 'state'>): Promise<Aside> {
+}: Pick<MakingContext, 'text' | 'state'>): Promise<Aside> {
   const words = await loadText(workSource, chooseLanguage([text.language]));
   const steps = state.answer?.steps ?? [];
   const at = Math.max(
@@ -42,7 +42,11 @@ const dress = (element?: Element) => openDialog(element, FOCUS_STYLES);
 const closeAbove = ({ target }: Event) => (target as Element).closest('dialog')?.close();
 
 /** One step over the whole screen. */
-function focusView(context: PlanContext, answer: ShownPlan, { words, at }: Sight): TemplateResult {
+function focusView(
+  context: MakingContext,
+  answer: ShownPlan,
+  { words, at }: Sight,
+): TemplateResult {
   const { state, text, act } = context;
   const { steps } = answer;
   const step = steps[at];
@@ -84,7 +88,7 @@ function focusView(context: PlanContext, answer: ShownPlan, { words, at }: Sight
   </dialog>`;
 }
 
-function stepView(context: PlanContext, answer: ShownPlan, { words, at }: Sight): unknown {
+function stepView(context: MakingContext, answer: ShownPlan, { words, at }: Sight): unknown {
   const step = answer.steps[at];
   if (step === undefined) return undefined;
   const [what, detail] = sayStep(context, step);
@@ -103,7 +107,7 @@ function stepView(context: PlanContext, answer: ShownPlan, { words, at }: Sight)
 }
 
 /** The cautions of the plan that count at one step. */
-function cautionsView(context: PlanContext, answer: ShownWork, at: number): unknown {
+function cautionsView(context: MakingContext, answer: ShownWork, at: number): unknown {
   const codes = answer.steps[at]?.cautions ?? [];
   return answer.cautions
     .filter(({ code }) => codes.includes(code))

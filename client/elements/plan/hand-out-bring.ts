@@ -8,13 +8,13 @@ import { drawingView } from '../../drawing/drawing-view.ts';
 import { writeHours, writeMeasure } from '../../fields/write-figures.ts';
 import { type ClothGroup, groupCloth } from './group-cloth.ts';
 import type { HandOut } from './hand-out-sheet.ts';
-import { type PlanContext, sayLength } from './plan-context.ts';
+import { type MakingContext, sayLength } from './plan-context.ts';
 
 /** With more rows than this the list stands in two columns. */
 const CROWD = 24;
 
 /** The first page: what it will be, where each print goes, and what to bring. */
-export function bringLeaf(context: PlanContext, handOut: HandOut): TemplateResult {
+export function bringLeaf(context: MakingContext, handOut: HandOut): TemplateResult {
   const { plan, wish, words } = handOut;
   const rows = groupCloth(plan, handOut.all);
   return html`<div class="leaf ${rows.length > CROWD ? 'crowd' : ''}">
@@ -34,7 +34,7 @@ export function bringLeaf(context: PlanContext, handOut: HandOut): TemplateResul
 }
 
 /** Sizes as they are set on a ruler; what is left before the seam is never overstated. */
-function sizesView(context: PlanContext, { plan, words: { sheet } }: HandOut): TemplateResult {
+function sizesView(context: MakingContext, { plan, words: { sheet } }: HandOut): TemplateResult {
   const { grid, block, size, time, weight } = plan;
   const { text, unit } = context;
   const set = (length: number) => sayMeasure(toMillimetres(length, unit), unit);
@@ -54,7 +54,7 @@ function sizesView(context: PlanContext, { plan, words: { sheet } }: HandOut): T
 }
 
 function listView(
-  context: PlanContext,
+  context: MakingContext,
   handOut: HandOut,
   rows: readonly ClothGroup[],
 ): TemplateResult {
@@ -83,7 +83,11 @@ function listView(
   </table>`;
 }
 
-function clothRow(context: PlanContext, words: HandOut['words'], row: ClothGroup): TemplateResult {
+function clothRow(
+  context: MakingContext,
+  words: HandOut['words'],
+  row: ClothGroup,
+): TemplateResult {
   const kind = row.isWordy ? 'wordy' : '';
   return html`<tr>
     <th scope="row">${nameCloth(context, row)}</th>
@@ -94,14 +98,14 @@ function clothRow(context: PlanContext, words: HandOut['words'], row: ClothGroup
 }
 
 /** The letters of the prints with their names where they have some, or the fabric and what it is for. */
-function nameCloth({ text }: PlanContext, { role, fabric, prints }: ClothGroup): string {
+function nameCloth({ text }: MakingContext, { role, fabric, prints }: ClothGroup): string {
   if (prints.length === 0) return `${text.fabric(fabric)}, ${text.role(role).toLowerCase()}`;
   const named = prints.map(({ letter, name }) => (name === letter ? letter : `${letter} ${name}`));
   return role === 'top' ? named.join(', ') : `${text.role(role)}: ${named.join(', ')}`;
 }
 
 function sayBuy(
-  { text }: PlanContext,
+  { text }: MakingContext,
   { sheet }: HandOut['words'],
   { buy, purchase, lacking }: ClothGroup['each'],
 ): string {
@@ -112,7 +116,7 @@ function sayBuy(
 }
 
 /** Thread, bobbins, needles and blades, for one pupil and for all. */
-function listRest({ text }: PlanContext, { plan, words, all }: HandOut) {
+function listRest({ text }: MakingContext, { plan, words, all }: HandOut) {
   const { sheet } = words;
   const spool = (amount: number) =>
     writeMeasure(text.language, plan.thread.unit, Math.ceil(amount));

@@ -6,7 +6,7 @@ import type { WorkWords } from '../../text/work/source.ts';
 import type { ClassWish } from './hand-out.ts';
 import { FORM_STYLES } from './hand-out-styles.ts';
 import { openDialog } from './open-dialog.ts';
-import type { PlanContext } from './plan-context.ts';
+import type { MakingContext } from './plan-context.ts';
 
 /** What the form shows, and what it does. */
 export interface HandOutForm {
@@ -20,7 +20,7 @@ const dress = (element?: Element) => openDialog(element, FORM_STYLES);
 
 /** The short form before the hand-out is printed; what was typed stays in its fields. */
 export function handOutForm(
-  { text, act }: Pick<PlanContext, 'text' | 'act'>,
+  { text, act }: Pick<MakingContext, 'text' | 'act'>,
   { words: { handOut: words }, fault, isBusy = false, onSubmit }: HandOutForm,
 ): TemplateResult {
   const submit = (event: SubmitEvent) => {

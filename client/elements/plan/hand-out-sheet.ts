@@ -9,7 +9,7 @@ import type { ClassWish } from './hand-out.ts';
 import { bringLeaf } from './hand-out-bring.ts';
 import { stepsLeaf } from './hand-out-steps.ts';
 import { SHEET_STYLES } from './hand-out-styles.ts';
-import type { PlanContext } from './plan-context.ts';
+import type { MakingContext } from './plan-context.ts';
 
 /** What is printed. */
 export interface HandOut {
@@ -24,7 +24,7 @@ export interface HandOut {
 const printed = new WeakSet<HandOut>();
 
 /** The two pages of the hand-out. They are never shown: as soon as they stand and fit, they are printed. */
-export function handOutSheet(context: PlanContext, handOut: HandOut): TemplateResult {
+export function handOutSheet(context: MakingContext, handOut: HandOut): TemplateResult {
   const print = (element?: Element) => {
     if (element === undefined || printed.has(handOut)) return;
     printed.add(handOut);

@@ -5,11 +5,11 @@ import type { ShownWork } from '../../data/holds-work.ts';
 import { drawingView } from '../../drawing/drawing-view.ts';
 import { heedView } from './hand-out-heed.ts';
 import type { HandOut } from './hand-out-sheet.ts';
-import type { PlanContext } from './plan-context.ts';
+import type { MakingContext } from './plan-context.ts';
 import { sayStep } from './say-step.ts';
 
 /** The second page: every step with its drawing and its figures, and the cautions. */
-export function stepsLeaf(context: PlanContext, handOut: HandOut): TemplateResult {
+export function stepsLeaf(context: MakingContext, handOut: HandOut): TemplateResult {
   const { plan, words } = handOut;
   return html`<div class="leaf">
     <h2>${words.sheet.steps}</h2>
@@ -18,7 +18,7 @@ export function stepsLeaf(context: PlanContext, handOut: HandOut): TemplateResul
   </div>`;
 }
 
-function stepView(context: PlanContext, plan: ShownWork, at: number): TemplateResult | undefined {
+function stepView(context: MakingContext, plan: ShownWork, at: number): TemplateResult | undefined {
   const step = plan.steps[at];
   if (step === undefined) return undefined;
   const drawing = drawStep(step.id, plan);

@@ -6,7 +6,7 @@ import { type WorkWords, workSource } from '../../text/work/source.ts';
 import { handOutForm } from './hand-out-form.ts';
 import { handOutSheet } from './hand-out-sheet.ts';
 import type { Aside } from './open-aside.ts';
-import type { PlanContext } from './plan-context.ts';
+import type { MakingContext } from './plan-context.ts';
 
 const PUPILS = NUMBER_LIMITS.pupils;
 
@@ -19,7 +19,7 @@ export interface ClassWish {
 }
 
 /** Asks a teacher for the heading and the number of pupils, then prints the hand-out of the plan. */
-export async function startHandOut({ text }: Pick<PlanContext, 'text'>): Promise<Aside> {
+export async function startHandOut({ text }: Pick<MakingContext, 'text'>): Promise<Aside> {
   const words = await loadText(workSource, chooseLanguage([text.language]));
   return showForm(words, {});
 }
@@ -41,7 +41,7 @@ function showForm(words: WorkWords, state: FormState): Aside {
 
 /** The plan again with what a class needs, and then the sheets of it on paper. */
 async function handOut(
-  { act }: PlanContext,
+  { act }: MakingContext,
   answer: ShownPlan,
   { words, wish }: { readonly words: WorkWords; readonly wish: ClassWish },
 ): Promise<void> {

@@ -4,8 +4,10 @@ import type { Fault } from '#core/outcome.ts';
 import type { Draft, DraftPath } from '../../data/draft.ts';
 import type { ShownOption } from '../../data/is-plan-answer.ts';
 import type { LoadedPlan } from '../../data/load-plan.ts';
-import { sayFault as tell } from '../../fields/say-fault.ts';
+import { type Sentences, sayFault as tell } from '../../fields/say-fault.ts';
 import { writeMeasure } from '../../fields/write-figures.ts';
+import type { CautionsWords } from '../../text/cautions/source.ts';
+import type { MakingText } from '../../text/making-text.ts';
 import type { Text } from '../../text/text.ts';
 import type { Aside } from './open-aside.ts';
 import type { PlanState } from './plan-state.ts';
@@ -40,12 +42,23 @@ export interface PlanContext {
   /** Whether only the host may set a place. */
   readonly isLocked: (path: string) => boolean;
   readonly act: PlanActions;
+  /** What exactly is wrong, in words; nothing until they have come. */
+  readonly sentences?: Sentences | undefined;
+  /** Cautions in the reader's language; until they have come, and in English, they are those of the service. */
+  readonly cautions?: CautionsWords | undefined;
 }
 
-/** The sentence for a fault in the reader's language; a later service may tell of one that has none yet. */
-export function sayFault({ text }: PlanContext, fault: Fault | undefined): string | undefined {
-  if (fault === undefined) return undefined;
-  return tell(text.faults, fault, text.faults.internal);
+/** What every section below the first screen is given. */
+export interface MakingContext extends PlanContext {
+  readonly text: Text & MakingText;
+}
+
+/** The sentence for a fault in the reader's language; one that fits all until that has come, and where there is none. */
+export function sayFault(
+  { text, sentences = {} }: PlanContext,
+  fault: Fault | undefined,
+): string | undefined {
+  return fault && tell(sentences, fault, () => text.light.wrong);
 }
 
 /** The sentence for what is wrong at one place of the draft. */

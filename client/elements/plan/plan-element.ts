@@ -1,5 +1,4 @@
 import type { TemplateResult } from 'lit';
-import type { Fault } from '#core/outcome.ts';
 import { type Draft, editDraft } from '../../data/draft.ts';
 import type { ShownOption, ShownPlan } from '../../data/is-plan-answer.ts';
 import type { Loaded } from '../../data/load-answer.ts';
@@ -7,10 +6,10 @@ import { loadPlan, type PlanSource } from '../../data/load-plan.ts';
 import type { OnDevice } from '../../data/on-device.ts';
 import { readHostInput } from '../../data/read-host-input.ts';
 import { keepTicks, readTicks } from '../../data/tick-store.ts';
-import { sayFault } from '../../fields/say-fault.ts';
-import { AskingElement } from '../../host/asking-element.ts';
+import { LightElement } from '../../host/light-element.ts';
+import type { Language } from '../../text/languages.ts';
 import { planText, type Text } from '../../text/text.ts';
-import type { PlanActions } from './plan-context.ts';
+import type { PlanActions, PlanContext } from './plan-context.ts';
 import { planErrand } from './plan-errand.ts';
 import { chooseGrid, FIRST_OWN, isSameGrid, type PlanState } from './plan-state.ts';
 import { planStyles } from './plan-styles.ts';
@@ -42,9 +41,9 @@ export interface PlanDetail {
  * Custom properties: `--ragbloom-ground`, `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`,
  * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type), `--ragbloom-gutter`.
  */
-export class PlanElement extends AskingElement<Draft, ShownPlan, Text, OnDevice> {
+export class PlanElement extends LightElement<Draft, ShownPlan, Text, OnDevice> {
   static override styles = planStyles;
-  static override properties = { ...AskingElement.properties, own: { state: true } };
+  static override properties = { ...LightElement.properties, own: { state: true } };
 
   /** Where every element asks; whoever registers it says where the core for the device is to be had. */
   static source: PlanSource = {
@@ -62,6 +61,8 @@ export class PlanElement extends AskingElement<Draft, ShownPlan, Text, OnDevice>
 
   /** Another plan that was chosen. */
   #wanted: ShownOption | undefined;
+  /** The language that what lies below the first screen was last fetched in. */
+  #below = '';
 
   constructor() {
     super();
@@ -72,15 +73,29 @@ export class PlanElement extends AskingElement<Draft, ShownPlan, Text, OnDevice>
     return PlanElement.source;
   }
 
-  protected tell(text: Text, fault: Fault): string {
-    return sayFault(text.faults, fault, text.faults.internal);
+  override willUpdate(changed: Map<PropertyKey, unknown>): void {
+    super.willUpdate(changed);
+    const language = this.words?.language as Language | undefined;
+    const isTime = !this.status.isBusy && (changed.has('status') || changed.has('words'));
+    if (isTime && language !== undefined && language !== this.#below)
+      void this.#lookBelow(language);
   }
 
   protected view(text: Text): TemplateResult {
     const unit = this.status.draft.unit === 'cm' ? 'cm' : 'in';
     const state: PlanState = { ...this.own, ...this.status };
     const isLocked = (path: string) => this.isLocked(path);
-    return planView({ state, text, unit, isLocked, act: this.#actions }, this.may(this.address));
+    const { sentences, cautions } = this;
+    const context: PlanContext = {
+      state,
+      text,
+      unit,
+      isLocked,
+      act: this.#actions,
+      sentences,
+      cautions,
+    };
+    return planView(context, this.may(this.address));
   }
 
   readonly #actions: PlanActions = {
@@ -104,6 +119,22 @@ export class PlanElement extends AskingElement<Draft, ShownPlan, Text, OnDevice>
 
   #know(change: Partial<typeof this.own>): void {
     this.own = { ...this.own, ...change };
+  }
+
+  protected override get isWrong(): boolean {
+    return super.isWrong || this.own.wishFault !== undefined;
+  }
+
+  /** Fetched once the first screen is settled; where it cannot be had that is said, and the next answer tries again. */
+  async #lookBelow(language: Language): Promise<void> {
+    this.#below = language;
+    const root = this.renderRoot as ShadowRoot;
+    const below = await import('./plan-view-below.ts')
+      .then(({ startBelow }) => startBelow(root, language))
+      .catch(() => undefined);
+    if (language !== this.#below) return;
+    if (below === undefined) this.#below = '';
+    this.#know({ below: below ?? 'missing' });
   }
 
   async #understand(): Promise<void> {

@@ -4,6 +4,7 @@ import { type Draft, editDraft } from '../../data/draft.ts';
 import type { ShownOption, ShownPlan } from '../../data/is-plan-answer.ts';
 import type { AskStatus } from '../../host/errand.ts';
 import type { Aside } from './open-aside.ts';
+import type { Below } from './plan-view-below.ts';
 
 /** All that the element knows; views only read it. */
 export interface PlanState extends AskStatus<Draft, ShownPlan> {
@@ -14,6 +15,8 @@ export interface PlanState extends AskStatus<Draft, ShownPlan> {
   readonly shown: 'sewn' | 'washed';
   /** Ids of the steps that are done. */
   readonly done: readonly string[];
+  /** What lies below the first screen, once it has come. */
+  readonly below?: Below | 'missing' | undefined;
   /** What stands over the plan. */
   readonly aside?: Aside | undefined;
 }

@@ -5,15 +5,14 @@ import { SHARED_STYLES } from '../../look/shared-styles.ts';
 export const planStyles = unsafeCSS(`${SHARED_STYLES}
 .table{display:grid;gap:24px}
 .part{display:grid;gap:24px;align-content:start}
-.swatches svg,.name svg,.name i{width:28px;height:28px;flex:none;background:var(--ragbloom-line)}
 .figures{display:flex;flex-wrap:wrap;gap:.6em 1.2em}
 .figures dd{white-space:nowrap}
 .figures b{font-family:var(--ragbloom-display,inherit);font-size:1.7em;line-height:1.1}
 @container(max-width:24em){.figures b{font-size:1.45em}}
 :is([role=alert],.lines):not(:has(*)){position:absolute}
-.part>button{justify-self:start}
 .picture{width:100%;max-height:36em;overflow:visible}
 .waiting{aspect-ratio:5/6}
+.later{min-height:60em}
 .caption p{flex:1 16em}
 .busy .picture{opacity:.55;transition:opacity .2s .15s}
 .fields:has(select){grid-template-columns:repeat(auto-fit,minmax(10em,1fr))}
@@ -23,22 +22,7 @@ export const planStyles = unsafeCSS(`${SHARED_STYLES}
 .options [aria-pressed=true]{border:2px solid var(--ragbloom-ink)}
 .options svg{height:84px;max-width:100%}
 :is(.options,.lines) :is(span,small){display:block;overflow-wrap:anywhere}
-table{width:100%;border-collapse:collapse}
-th{text-align:start;font-weight:400}
-td,th+th{text-align:end;padding-inline-start:.6em;white-space:nowrap}
-tbody th,td{padding-block:.45em}
-tbody tr,.lines>li{border-top:1px solid var(--ragbloom-line)}
-td b{font-size:1.2em}
-.name small{display:block;line-height:1}
-.pairs{display:grid;grid-template-columns:auto 1fr;gap:.5em 1em}
-.pairs dt{font-size:1em}
 .lines>li{padding:.5em 0}
-[tabindex]{max-height:24em;overflow:auto}
-.work li{padding-top:0}
-.heaps{display:flex;flex-wrap:wrap;gap:.1em 1.1em;margin-inline-start:2.3em;font-variant-numeric:tabular-nums}
-.rows{display:grid;word-spacing:.15em}
-.work li p{margin-inline-start:2.3em}
-.work .check:has(:checked) span{text-decoration:line-through 2px var(--ragbloom-leaf)}
 .lines>.danger{border:2px solid var(--ragbloom-madder);padding:.8em}
 .danger strong{color:var(--ragbloom-madder)}
 .foot{position:sticky;bottom:0;z-index:1;display:flex;justify-content:space-between;gap:.8em;margin-inline:calc(var(--ragbloom-gutter,0px)*-1);padding:.55em calc(var(--ragbloom-gutter,0px) + .2em);background:var(--ragbloom-ink);color:var(--ragbloom-sheet);font-size:1.1em;white-space:nowrap}
@@ -50,15 +34,12 @@ td b{font-size:1.2em}
 .foot{display:none}
 }
 @media print{
-.ask,.make,.options,.off,.foot,button,details,fieldset:not(.whole){display:none!important}
+.ask,.make,.later,.options,.off,.foot,button,details,fieldset:not(.whole){display:none!important}
 .table,.sheets,.part,.card{display:block}
 .card{filter:none;background:none;padding:0;margin:0 0 1em}
 .card::after{display:none}
 .picture{max-height:10cm}
 .part>*,.card>*{margin-bottom:.8em}
-.check{min-height:0}
-.check input{appearance:none}
-.check span{text-decoration:none!important}
 h2{break-after:avoid}
 .see,tr,li,dl{break-inside:avoid}
 }`);

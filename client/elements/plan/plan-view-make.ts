@@ -9,7 +9,7 @@ import { foldView } from '../../fields/fold-view.ts';
 import { lockView } from '../../fields/lock-view.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
-import type { PlanContext } from './plan-context.ts';
+import type { MakingContext } from './plan-context.ts';
 import { type Entry, entryField } from './plan-fields.ts';
 import { listIdle } from './plan-state.ts';
 
@@ -19,21 +19,21 @@ const USUAL = { top: 'quilting-cotton', middle: 'cotton-batting', backing: 'flan
 const MOST_PRINTS = 26;
 
 /** The block: its cut, its seam, its snips. */
-export function blocksView(context: PlanContext): TemplateResult {
+export function blocksView(context: MakingContext): TemplateResult {
   const { state, text, unit, act } = context;
   const [own, ...edges] = (['cut', 'seam', 'snipDepth', 'snipPitch'] as const).map(
     (name): Entry => ({
       path: `block.${name}`,
-      label: text.entries[name],
+      label: text.making.edges[name],
       usual: state.answer?.block[name],
     }),
   );
   if (own === undefined) return html``;
   const chips = choiceChips({
     name: 'cut',
-    legend: text.blocks.cut,
+    legend: text.making.blocks.cut,
     choices: [
-      ['', text.blocks.choose],
+      ['', text.making.blocks.choose],
       ...CUTS[unit].map((size) => [`${size}`, `${size}`] as const),
     ],
     chosen: state.draft['block.cut'] ?? '',
@@ -42,16 +42,16 @@ export function blocksView(context: PlanContext): TemplateResult {
   const isFaulty = state.faults.some(({ path }) => path[0] === 'block' && path[1] !== 'cut');
   return sheetView(
     'blocks',
-    text.blocks.title,
+    text.making.blocks.title,
     lockView(
       context.isLocked('block') && context.text.light.locked,
       html`${lockView(context.isLocked('block.cut') && context.text.light.locked, chips)}
       <div class="fields">${entryField(context, own)}</div>
       ${foldView({
-        title: text.blocks.more,
+        title: text.making.blocks.more,
         isFaulty,
         body: html`<div class="stack">
-          <p class="soft">${text.blocks.explain}</p>
+          <p class="soft">${text.making.blocks.explain}</p>
           <div class="fields">${edges.map((entry) => entryField(context, entry))}</div>
         </div>`,
       })}`,
@@ -60,26 +60,26 @@ export function blocksView(context: PlanContext): TemplateResult {
 }
 
 /** The layers, the prints and the bolts they come from. */
-export function clothView(context: PlanContext): TemplateResult {
+export function clothView(context: MakingContext): TemplateResult {
   const { text, state, act } = context;
   const { draft } = state;
   const roles = ROLES.filter((role) => draft[`layers.${findLayer(draft, role)}.role`] === role);
   const isFaulty = state.faults.some(({ path }) => path[0] === 'layers');
   return sheetView(
     'cloth',
-    text.cloth.title,
+    text.making.cloth.title,
     lockView(
       context.isLocked('layers') && context.text.light.locked,
       html`<div class="fields">${ROLES.map((role) => layerView(context, role))}</div>
       ${printsView(context)}
       ${foldView({
-        title: text.cloth.bolts,
+        title: text.making.cloth.bolts,
         isFaulty,
         body: html`<div class="fields">${roles.map((role) => boltView(context, role))}</div>
         ${roles.map((role) => {
           const path = `layers.${findLayer(draft, role)}.prewashed` as const;
           return checkBox({
-            label: text.cloth.prewashed(text.role(role)),
+            label: text.making.cloth.prewashed(text.role(role)),
             isOn: draft[path] === 'true',
             onChange: (isOn) => act.set(path, isOn ? 'true' : undefined),
           });
@@ -87,7 +87,7 @@ export function clothView(context: PlanContext): TemplateResult {
         ${lockView(
           context.isLocked('grain') && context.text.light.locked,
           checkBox({
-            label: text.cloth.turned,
+            label: text.making.cloth.turned,
             isOn: draft.grain !== 'aligned',
             onChange: (isOn) => act.set('grain', isOn ? undefined : 'aligned'),
           }),
@@ -98,7 +98,7 @@ export function clothView(context: PlanContext): TemplateResult {
 }
 
 /** Cloth for the outsides, batting or flannel for the middle, which may be left out. */
-function layerView({ state, text, act }: PlanContext, role: Role): TemplateResult {
+function layerView({ state, text, act }: MakingContext, role: Role): TemplateResult {
   const index = findLayer(state.draft, role);
   const usual = state.draft[`layers.${index}.role`] === undefined ? '' : USUAL[role];
   const fabric = state.draft[`layers.${index}.fabric`];
@@ -108,13 +108,13 @@ function layerView({ state, text, act }: PlanContext, role: Role): TemplateResul
   return choiceList<FabricName | ''>({
     id: role,
     label: text.role(role),
-    choices: role === 'middle' ? [['', text.cloth.none], ...names] : names,
+    choices: role === 'middle' ? [['', text.making.cloth.none], ...names] : names,
     chosen: (fabric as FabricName | undefined) ?? usual,
     onChoose: (other) => act.replace(setFabric(state.draft, role, other)),
   });
 }
 
-function printsView({ state, text, act }: PlanContext): TemplateResult {
+function printsView({ state, text, act }: MakingContext): TemplateResult {
   const shown = state.answer?.input.layers.find(({ role }) => role === 'top')?.prints ?? [];
   const idle = listIdle(state.answer);
   const path = `layers.${findLayer(state.draft, 'top')}.prints` as const;
@@ -125,19 +125,19 @@ function printsView({ state, text, act }: PlanContext): TemplateResult {
     @click=${() => act.set(path, `${count + by}`)}
   >${sign}</button>`;
   return html`<div class="stack">
-    <div class="chips" role="group" aria-label=${text.cloth.prints}>
-      <span class="soft">${text.cloth.prints}</span>
-      ${step(-1, text.cloth.fewer, '−')}<output><b>${count}</b></output>${step(1, text.cloth.more, '+')}
+    <div class="chips" role="group" aria-label=${text.making.cloth.prints}>
+      <span class="soft">${text.making.cloth.prints}</span>
+      ${step(-1, text.making.cloth.fewer, '−')}<output><b>${count}</b></output>${step(1, text.making.cloth.more, '+')}
     </div>
     <div class="chips swatches">${shown.map(({ id, color }, index) => (idle.includes(id) ? '' : printSwatch(index, color)))}</div>
   </div>`;
 }
 
-function boltView(context: PlanContext, role: Role): TemplateResult {
+function boltView(context: MakingContext, role: Role): TemplateResult {
   const { state, text } = context;
   return entryField(context, {
     path: `layers.${findLayer(state.draft, role)}.width`,
-    label: text.cloth.width(text.role(role)),
+    label: text.making.cloth.width(text.role(role)),
     usual: state.answer?.input.layers.find((layer) => layer.role === role)?.width,
   });
 }

@@ -5,49 +5,27 @@ import { foldView } from '../../fields/fold-view.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
 import { LENGTHS } from '../../fields/switch-unit.ts';
 import { writeEntry } from '../../fields/write-figures.ts';
-import type { PlanContext } from './plan-context.ts';
+import { cautionsList } from './cautions-list.ts';
+import type { MakingContext } from './plan-context.ts';
 import { sayCaution } from './say-caution.ts';
 
-type Caution = ShownPlan['cautions'][number];
 type Step = NonNullable<ShownPlan['why']>[number];
 
-/** What is dangerous, where nobody passes it by. */
-export function dangersView(context: PlanContext, answer: ShownPlan): TemplateResult {
-  return listView(context, answer, 'danger');
-}
-
 /** What wants care; what is merely good to know is folded away. */
-export function cautionsView(context: PlanContext, answer: ShownPlan): TemplateResult {
+export function cautionsView(context: MakingContext, answer: ShownPlan): TemplateResult {
   const { text } = context;
+  const list = (severity: 'care' | 'note') =>
+    cautionsList(context, answer, { severity, say: sayCaution });
   return sheetView(
     'cautions',
-    text.notes.cautions,
-    html`${listView(context, answer, 'care')}
-      ${foldView({ title: text.severities.note, body: listView(context, answer, 'note') })}`,
+    text.making.notes.cautions,
+    html`${list('care')}
+      ${foldView({ title: text.severities.note, body: list('note') })}`,
   );
 }
 
-function listView(
-  context: PlanContext,
-  answer: ShownPlan,
-  severity: Caution['severity'],
-): TemplateResult {
-  const word = context.text.severities[severity];
-  return html`<ul class="lines">
-    ${answer.cautions
-      .filter((caution) => caution.severity === severity)
-      .map(
-        (caution) => html`<li class=${severity}>
-          ${severity === 'note' ? '' : html`<strong>${word}.</strong>`}
-          ${typesetFractions(sayCaution(context, answer, caution))}
-          <small lang="en">${caution.source}</small>
-        </li>`,
-      )}
-  </ul>`;
-}
-
 /** What was taken for granted, and how each figure is reckoned. */
-export function groundsView(context: PlanContext, answer: ShownPlan): TemplateResult {
+export function groundsView(context: MakingContext, answer: ShownPlan): TemplateResult {
   const { text, state, act } = context;
   const { assumptions, why } = answer;
   const explain = (isOpen: boolean) => {
@@ -55,19 +33,19 @@ export function groundsView(context: PlanContext, answer: ShownPlan): TemplateRe
   };
   return html`<section part="grounds">
     ${foldView({
-      title: text.notes.assumptions,
+      title: text.making.notes.assumptions,
       body: html`<ul class="lines" lang="en">
         ${assumptions.map((assumption) => assumptionView(context, assumption))}
       </ul>`,
     })}
     ${foldView({
-      title: text.notes.why,
+      title: text.making.notes.why,
       isOpen: why !== undefined,
       onToggle: explain,
       body:
         why &&
         Object.entries(Object.groupBy(why, ({ path }) => path.split('.')[0] ?? '')).map(
-          ([name, steps = []]) => sectionView(text.section(name), steps),
+          ([name, steps = []]) => sectionView(text.making.section(name), steps),
         ),
     })}
   </section>`;
@@ -75,7 +53,7 @@ export function groundsView(context: PlanContext, answer: ShownPlan): TemplateRe
 
 /** A reason, and the figure or the word where there is one: what is merely so or not, the reason has said. */
 function assumptionView(
-  { unit }: PlanContext,
+  { unit }: MakingContext,
   { path, value, why, source }: ShownPlan['assumptions'][number],
 ): TemplateResult {
   // Of minutes, grams and millimetres the reason says so.

@@ -3,14 +3,14 @@ import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
 import { writeHours, writeMeasure } from '../../fields/write-figures.ts';
-import { figureView, type PlanContext, sayLength } from './plan-context.ts';
+import { figureView, type MakingContext, sayLength } from './plan-context.ts';
 import { listIdle } from './plan-state.ts';
 
 /** What to buy and how to cut it, one row for each cloth, and the thread. */
-export function shoppingView(context: PlanContext, answer: ShownPlan): TemplateResult {
+export function shoppingView(context: MakingContext, answer: ShownPlan): TemplateResult {
   const { text } = context;
   const { thread, block } = answer;
-  const words = text.shopping;
+  const words = text.making.shopping;
   const idle = listIdle(answer).length;
   const spool = (amount: number) => writeMeasure(text.language, thread.unit, Math.ceil(amount));
   return sheetView(
@@ -43,7 +43,7 @@ function factsList(facts: readonly (readonly [name: string, said: string])[]): T
 }
 
 function needView(
-  { text }: PlanContext,
+  { text }: MakingContext,
   answer: ShownPlan,
   need: ShownPlan['fabrics'][number],
 ): TemplateResult {
@@ -62,18 +62,18 @@ function needView(
       </span>
     </th>
     <td>${figureView(writeMeasure(text.language, buy.unit, buy.amount))}</td>
-    <td>${need.strips} <small>${text.shopping.each(need.perStrip)}</small></td>
+    <td>${need.strips} <small>${text.making.shopping.each(need.perStrip)}</small></td>
     <td>${need.pieces + need.spare}</td>
   </tr>`;
 }
 
 /** Hours, weight, row ends and shrink in plain words. */
-export function factsView(context: PlanContext, answer: ShownPlan): TemplateResult {
+export function factsView(context: MakingContext, answer: ShownPlan): TemplateResult {
   const { text } = context;
   const { weight, mismatch, size, input, time, block } = answer;
   const mass = (value: number) => writeMeasure(text.language, weight.unit, value);
   const percent = (value: number) => writeMeasure(text.language, '%', -value);
-  const words = text.facts;
+  const words = text.making.facts;
   const { within, withinFromOneEnd } = mismatch;
   return sheetView(
     'facts',
@@ -81,7 +81,7 @@ export function factsView(context: PlanContext, answer: ShownPlan): TemplateResu
     factsList([
       [
         text.states.sewn,
-        `${sayLength(context, size.sewn.width, size.sewn.height)}. ${text.entries.seam} ${sayLength(context, block.seam)}.`,
+        `${sayLength(context, size.sewn.width, size.sewn.height)}. ${text.making.edges.seam} ${sayLength(context, block.seam)}.`,
       ],
       [
         words.work,
@@ -89,7 +89,11 @@ export function factsView(context: PlanContext, answer: ShownPlan): TemplateResu
       ],
       [
         words.weight,
-        words.weightText(mass(weight.dry), mass(weight.wet), text.machines[weight.washer.machine]),
+        words.weightText(
+          mass(weight.dry),
+          mass(weight.wet),
+          text.making.machines[weight.washer.machine],
+        ),
       ],
       [
         words.rows,

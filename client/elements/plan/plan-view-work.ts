@@ -6,12 +6,12 @@ import { sheetView } from '../../fields/sheet-view.ts';
 import { writeTime } from '../../fields/write-time.ts';
 import { countLeft } from './count-left.ts';
 import { openAside } from './open-aside.ts';
-import type { PlanContext } from './plan-context.ts';
+import type { MakingContext } from './plan-context.ts';
 import { sayStep } from './say-step.ts';
 import { workDetails } from './work-details.ts';
 
 /** The work in order, each step with a box to tick, what is left of it, and the ways to see it alone or to hand it out. */
-export function workView(context: PlanContext, answer: ShownPlan): TemplateResult {
+export function workView(context: MakingContext, answer: ShownPlan): TemplateResult {
   const { state, text } = context;
   const { steps } = answer;
   const words = text.checklist;
@@ -32,7 +32,7 @@ export function workView(context: PlanContext, answer: ShownPlan): TemplateResul
 }
 
 function stepView(
-  context: PlanContext,
+  context: MakingContext,
   answer: ShownPlan,
   step: ShownPlan['steps'][number],
 ): TemplateResult {
@@ -50,14 +50,14 @@ function stepView(
   </li>`;
 }
 
-function openFocus(context: PlanContext): Promise<void> {
+function openFocus(context: MakingContext): Promise<void> {
   return openAside(context, async () => {
     const { startFocus } = await import('./focus-view.ts');
     return startFocus(context);
   });
 }
 
-function openHandOut(context: PlanContext): Promise<void> {
+function openHandOut(context: MakingContext): Promise<void> {
   return openAside(context, async () => {
     const { startHandOut } = await import('./hand-out.ts');
     return startHandOut(context);

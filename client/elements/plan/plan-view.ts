@@ -1,18 +1,15 @@
 import { html, type TemplateResult } from 'lit';
 import type { Fault } from '#core/outcome.ts';
-import type { ShownPlan } from '../../data/is-plan-answer.ts';
+import { cautionsList, type SayCaution } from './cautions-list.ts';
 import { type PlanContext, sayFault } from './plan-context.ts';
 import { listOtherFaults } from './plan-state.ts';
-import { blocksView, clothView } from './plan-view-make.ts';
-import { cautionsView, dangersView, groundsView } from './plan-view-notes.ts';
 import { footView, listFigures, optionsView, quiltView } from './plan-view-quilt.ts';
-import { factsView, shoppingView } from './plan-view-sheets.ts';
 import { wishView } from './plan-view-wish.ts';
-import { workView } from './plan-view-work.ts';
 
 /** The whole element from its state: what is asked on one side, what came of it on the other. */
 export function planView(context: PlanContext, hasFoot: boolean): TemplateResult {
   const { answer, isBusy } = context.state;
+  const below = context.state.below === 'missing' ? undefined : context.state.below;
   const canChoose = !context.isLocked('block.cut');
   return html`<div class="table ${isBusy ? 'busy' : ''}">
     <div class="part ask">${wishView(context)}</div>
@@ -23,36 +20,30 @@ export function planView(context: PlanContext, hasFoot: boolean): TemplateResult
           ? html`<div class="waiting"></div>`
           : [
               quiltView(context, answer),
-              dangersView(context, answer),
+              cautionsList(context, answer, {
+                severity: 'danger',
+                say: below?.sayCaution ?? sayPlainly,
+              }),
               canChoose ? optionsView(context, answer) : '',
             ]
       }
     </div>
-    <div class="part make">${blocksView(context)}${clothView(context)}</div>
-    ${answer && sheetsView(context, answer)}
+    ${below ? below.view(context) : html`<div class="later"></div>`}
     <p class="hidden" role="status" aria-atomic="true">${sayPlan(context)}</p>
     ${answer && hasFoot ? footView(context, answer) : ''}
-    ${answer && context.state.aside?.(context, answer)}
   </div>`;
 }
 
-function sheetsView(context: PlanContext, answer: ShownPlan): TemplateResult {
-  const { text, act } = context;
-  return html`<div class="part sheets">
-    <div class="part">
-      ${shoppingView(context, answer)}${factsView(context, answer)}${cautionsView(context, answer)}
-    </div>
-    <div class="part">
-      ${workView(context, answer)}${groundsView(context, answer)}
-      <button @click=${act.print}>${text.print}</button>
-    </div>
-  </div>`;
-}
+/** A caution without the figures that it may name, which are written by what comes later. */
+const sayPlainly: SayCaution = ({ cautions }, _, caution) =>
+  cautions?.say(caution, {}) ?? caution.text;
 
 /** What stands between the wish and a plan; the region is there before anything is said in it. */
 function noticesView(context: PlanContext): TemplateResult {
   const { state, text, act } = context;
   const { faults, hostFaults, answer } = state;
+  const missing = state.below === 'missing' ? 'silent' : undefined;
+  const trouble = state.trouble ?? missing;
   const others = listOtherFaults(faults);
   const notice = (isSo: boolean, body: unknown) =>
     isSo ? html`<div class="notice">${body}</div>` : '';
@@ -60,8 +51,8 @@ function noticesView(context: PlanContext): TemplateResult {
     ${notice(hostFaults.length > 0, [text.host, listView(context, hostFaults)])}
     ${notice(others.length > 0, listView(context, others))}
     ${notice((faults.length > 0 || state.trouble !== undefined) && answer !== undefined, text.stale)}
-    ${notice(state.trouble !== undefined, [
-      state.trouble && text.light.trouble[state.trouble],
+    ${notice(trouble !== undefined, [
+      trouble && text.light.trouble[trouble],
       html`<button @click=${act.retry}>${text.retry}</button>`,
     ])}
     ${notice(state.from === 'device' && answer !== undefined, text.device)}

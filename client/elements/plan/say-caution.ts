@@ -4,12 +4,13 @@ import type { PlanContext } from './plan-context.ts';
 
 /** A caution in the reader's language, with the figures of the plan that it names. */
 export function sayCaution(
-  { text, unit }: Pick<PlanContext, 'text' | 'unit'>,
+  { text, unit, cautions }: Pick<PlanContext, 'text' | 'unit' | 'cautions'>,
   { block, bulk, fringe, weight }: ShownPlan,
   caution: ShownPlan['cautions'][number],
 ): string {
+  if (cautions === undefined) return caution.text;
   const { gap } = makeStepManner(text, unit);
-  return text.cautions.say(caution, {
+  return cautions.say(caution, {
     snips: fringe.snips,
     clearance: gap(block.clearance),
     thickness: `${Math.round(bulk.crossingThickness)} mm`,

@@ -1,14 +1,14 @@
 import { html, type TemplateResult } from 'lit';
 import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { foldView } from '../../fields/fold-view.ts';
-import type { PlanContext } from './plan-context.ts';
+import type { MakingContext } from './plan-context.ts';
 
 /** More rows than this are folded away. */
 const FEW = 12;
 
 /** What a step needs beside its sentences: the stacks with their blocks, or the rows as they are laid. */
 export function workDetails(
-  { text }: PlanContext,
+  { text }: MakingContext,
   { work }: ShownPlan,
   step: string,
 ): TemplateResult | undefined {

@@ -8,7 +8,6 @@ test.each(['en', 'es', 'de', 'fr'] as const)(
     const text = await loadText(planText, language);
     expect(text.language).toBe(language);
     expect(text.light.language).toBe(language);
-    expect(text.cautions.language).toBe(language);
     expect(Object.keys(text).toSorted()).toEqual(Object.keys(planText.en).toSorted());
   },
 );

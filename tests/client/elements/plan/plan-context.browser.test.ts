@@ -5,6 +5,7 @@ import {
   sayFaultAt,
   sayLength,
 } from '../../../../client/elements/plan/plan-context.ts';
+import { faultsSource } from '../../../../client/text/faults/source.ts';
 import { watchContext } from '../../../support/plan-context.ts';
 import { readText, renderFresh } from '../../../support/render.ts';
 
@@ -12,7 +13,7 @@ describe('sayFault', () => {
   test('sayFault says the sentence of the code, and nothing of no fault', () => {
     const context = watchContext();
     expect(sayFault(context, { code: 'empty', path: [] })).toBe(
-      context.text.faults.empty({ code: 'empty', path: [] }),
+      faultsSource.en.empty({ code: 'empty', path: [] }),
     );
     expect(sayFault(context, undefined)).toBeUndefined();
   });
@@ -23,6 +24,11 @@ describe('sayFault', () => {
     expect(say('too-large', '196.85 in')).toContain('at most 196¾ in');
     expect(say('too-small', '0.0394 in')).toContain('at least ⅛ in');
     expect(say('too-large', '500 cm')).toContain('at most 500 cm');
+  });
+
+  test('sayFault says one sentence that fits all until the sentences have come', () => {
+    const context = { ...watchContext(), sentences: undefined };
+    expect(sayFault(context, { code: 'empty', path: [] })).toBe(context.text.light.wrong);
   });
 
   test('sayFault has a sentence for a code that a later service may bring', () => {

@@ -1,27 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import {
-  cautionsView,
-  dangersView,
-  groundsView,
-} from '../../../../client/elements/plan/plan-view-notes.ts';
+import { cautionsView, groundsView } from '../../../../client/elements/plan/plan-view-notes.ts';
 import { watchContext } from '../../../support/plan-context.ts';
 import { planThrow } from '../../../support/plan-throw.ts';
 import { find, readText, renderFresh } from '../../../support/render.ts';
 
 const cot = planThrow({ target: { size: 'cot' } });
-
-describe('dangersView', () => {
-  test('dangersView says danger in words as well as in colour, with its source', () => {
-    const root = renderFresh(dangersView(watchContext(), cot));
-    expect(find(root, 'li').className).toBe('danger');
-    expect(readText(root, 'li strong')).toBe('Danger.');
-    expect(readText(root, 'li small')).toMatch(/Pediatrics/);
-  });
-
-  test('dangersView is empty where there is none', () => {
-    expect(renderFresh(dangersView(watchContext(), planThrow())).querySelector('li')).toBeNull();
-  });
-});
 
 describe('cautionsView', () => {
   test('cautionsView folds away what is merely good to know', () => {
@@ -30,10 +13,11 @@ describe('cautionsView', () => {
     expect(root.querySelectorAll('details li')).toHaveLength(notes.length);
   });
 
-  test('cautionsView and dangersView together leave nothing out', () => {
-    const count = (view: typeof cautionsView) =>
-      renderFresh(view(watchContext(), cot)).querySelectorAll('li').length;
-    expect(count(cautionsView) + count(dangersView)).toBe(cot.cautions.length);
+  test('cautionsView leaves nothing out but the dangers, which stand higher up', () => {
+    const root = renderFresh(cautionsView(watchContext(), cot));
+    const rest = cot.cautions.filter(({ severity }) => severity !== 'danger');
+    expect(rest.length).toBeLessThan(cot.cautions.length);
+    expect(root.querySelectorAll('li')).toHaveLength(rest.length);
   });
 });
 

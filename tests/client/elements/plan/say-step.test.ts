@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { sayStep } from '../../../../client/elements/plan/say-step.ts';
 import { loadText } from '../../../../client/text/languages.ts';
+import { makingText } from '../../../../client/text/making-text.ts';
 import { sharedSource } from '../../../../client/text/shared/source.ts';
 import { stepsSource } from '../../../../client/text/steps/source.ts';
 import { planText } from '../../../../client/text/text.ts';
@@ -8,7 +9,8 @@ import { planThrow } from '../../../support/plan-throw.ts';
 
 test('sayStep says in English what the service says', () => {
   for (const step of planThrow().steps) {
-    expect(sayStep({ text: planText.en, unit: 'in' }, step)).toEqual([step.do, step.detail]);
+    const text = { ...planText.en, ...makingText.en };
+    expect(sayStep({ text, unit: 'in' }, step)).toEqual([step.do, step.detail]);
   }
 });
 
@@ -17,7 +19,7 @@ test('sayStep says a step in German from its figures', async () => {
     loadText(sharedSource, 'de'),
     loadText(stepsSource, 'de'),
   ]);
-  const text = { ...planText.en, ...shared, steps };
+  const text = { ...planText.en, ...makingText.en, ...shared, steps };
   const cut = planThrow({ unit: 'cm', block: { cut: 21.5 } }).steps.find(({ id }) => id === 'cut');
   if (cut === undefined) throw new Error('nothing is cut');
   const [what] = sayStep({ text, unit: 'cm' }, cut);

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { en } from '../../../../client/text/plan/en.ts';
 
-test('the words of the plan count bobbins in English', () => {
-  expect(en.shopping.threadText('90 yd', 1, '9 yd')).toContain('1 bobbin.');
-  expect(en.shopping.threadText('180 yd', 2, '9 yd')).toContain('2 bobbins.');
+test('the words of the plan say in one English sentence what is planned', () => {
+  expect(en.ready(5, 6, '50 × 60 in, 9 yd, 20 h')).toBe(
+    'Planned: 5 by 6 blocks, 50 × 60 in, 9 yd, 20 h.',
+  );
 });

@@ -1,28 +1,14 @@
-import { describe, expect, test } from 'vitest';
-import { FAULT_CODES } from '#core/faults.ts';
-import { en } from '../../../../client/text/shared/en.ts';
+import { expect, test } from 'vitest';
+import { baseSource } from '../../../../client/text/base/source.ts';
+import { faultsSource } from '../../../../client/text/faults/source.ts';
+import { loadText } from '../../../../client/text/languages.ts';
+import { sharedSource } from '../../../../client/text/shared/source.ts';
 
-describe('the words that all elements share in English', () => {
-  test.each(FAULT_CODES)('en.faults[%j] is a sentence that fills its gaps', (code) => {
-    const sentence = en.faults[code]({
-      code,
-      path: ['block', 'seam'],
-      expected: '1 in',
-      received: '5 in',
-    });
-    expect(sentence).toMatch(/^[A-Z“\d].*\.$/);
-    expect(sentence).not.toMatch(/undefined|\[object/);
-  });
-
-  test('en.faults say something still where a fault tells neither what was found nor what was expected', () => {
-    for (const code of FAULT_CODES) {
-      expect(en.faults[code]({ code, path: [] }).length, code).toBeGreaterThan(10);
-    }
-  });
-
-  test('en names cloths and sizes as people write them', () => {
-    expect(en.fabric('cotton-batting')).toBe('Cotton batting');
-    expect(en.size('california-king')).toBe('California king');
-    expect(en.role('backing')).toBe('Backing');
-  });
-});
+test.each(['en', 'es', 'de', 'fr'] as const)(
+  'sharedSource has the words of all elements, and what is wrong, in %s',
+  async (language) => {
+    const { faults, ...base } = await loadText(sharedSource, language);
+    expect(base).toEqual(await loadText(baseSource, language));
+    expect(faults).toEqual(await loadText(faultsSource, language));
+  },
+);

@@ -17,6 +17,8 @@ export interface ElementScripts {
   readonly name: string;
   /** Names of the scripts that it needs before it shows: the one that registers it first. */
   readonly first: readonly string[];
+  /** Names of those that it fetches right after it shows, for what lies below. */
+  readonly soon: readonly string[];
 }
 
 /** All scripts of the elements, and which of them each loads at first. */
@@ -45,7 +47,7 @@ export async function bundleElements(names: readonly string[]): Promise<ElementB
   });
   const alone = await Promise.all(built);
   const scripts = [base, ...alone.flat(), ...(await Promise.all(lazy.values()))];
-  const elements = names.map((name, at) => ({ name, first: listFirst(name, alone[at] ?? []) }));
+  const elements = names.map((name, at) => listScripts(name, alone[at] ?? []));
   return { scripts, elements };
 }
 
@@ -61,11 +63,15 @@ export function listLoaded(start: Script, scripts: readonly Script[]): readonly 
   return [...found];
 }
 
-function listFirst(name: string, scripts: readonly Script[]): readonly string[] {
+function listScripts(name: string, scripts: readonly Script[]): ElementScripts {
   const entry = `client/embed/register-${name}.ts`;
   const start = scripts.find((script) => script.entry === entry);
   if (start === undefined) throw new Error(`The bundler gave nothing for ${entry}.`);
-  return listLoaded(start, scripts);
+  const first = listLoaded(start, scripts);
+  const view = `client/elements/${name}/${name}-view-below.ts`;
+  const below = scripts.filter((script) => script.entry === view);
+  const soon = below.flatMap((script) => listLoaded(script, scripts));
+  return { name, first, soon: soon.filter((file) => !first.includes(file)) };
 }
 
 /** Leaves out of an element what every element has, and what is fetched later and stands for itself. */

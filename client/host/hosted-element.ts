@@ -1,5 +1,6 @@
-import { html, LitElement, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { html, type PropertyDeclarations, type TemplateResult } from 'lit';
 import { chooseLanguage, loadText, type TextSource } from '../text/languages.ts';
+import { DrawnElement } from './drawn-element.ts';
 import { isUnder } from './is-under.ts';
 import { type FormFacts, tellForm } from './tell-form.ts';
 
@@ -22,7 +23,7 @@ import { type FormFacts, tellForm } from './tell-form.ts';
  * - `ahead`: fetch what answers without a network beforehand, as with `address`; else once the service fails.
  * - `lang`: language; default the page's, else English.
  */
-export abstract class HostedElement<Words> extends LitElement {
+export abstract class HostedElement<Words> extends DrawnElement {
   static readonly formAssociated = true;
   static override properties: PropertyDeclarations = {
     preset: {},

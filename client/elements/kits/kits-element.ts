@@ -1,4 +1,4 @@
-import { LitElement, type TemplateResult } from 'lit';
+import type { TemplateResult } from 'lit';
 import { type Asker, makeAsker } from '../../data/asker.ts';
 import { editDraft, writeQuery } from '../../data/draft.ts';
 import { keepDraft, readDraft } from '../../data/draft-store.ts';
@@ -8,6 +8,7 @@ import { type KitsSource, type LoadedKits, loadKits } from '../../data/load-kits
 import { dropRow, placeFault, typeInRow } from '../../data/rows.ts';
 import { makeTableActions, NO_SOURCE, type TableSource } from '../../data/table-actions.ts';
 import type { Called } from '../../fields/switch-unit.ts';
+import { DrawnElement } from '../../host/drawn-element.ts';
 import { chooseKitsText } from '../../text/kits-text.ts';
 import type { KitsActions } from './kits-context.ts';
 import {
@@ -63,7 +64,7 @@ export interface KitsDetail {
  * Custom properties: `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`, `--ragbloom-edge`,
  * `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type), `--ragbloom-gutter`.
  */
-export class KitsElement extends LitElement {
+export class KitsElement extends DrawnElement {
   static override styles = kitsStyles;
   static override properties = {
     kits: {},

@@ -1,4 +1,4 @@
-import { LitElement, type TemplateResult } from 'lit';
+import type { TemplateResult } from 'lit';
 import { type Asker, makeAsker } from '../../data/asker.ts';
 import { editDraft, writeQuery } from '../../data/draft.ts';
 import { keepDraft, readDraft } from '../../data/draft-store.ts';
@@ -8,6 +8,7 @@ import { dropRow, placeFault, typeInRow } from '../../data/rows.ts';
 import type { ShownStash } from '../../data/stash-answer-schema.ts';
 import { makeTableActions, NO_SOURCE, type TableSource } from '../../data/table-actions.ts';
 import { type Called, switchUnit } from '../../fields/switch-unit.ts';
+import { DrawnElement } from '../../host/drawn-element.ts';
 import { chooseStashText } from '../../text/stash-text.ts';
 import { readStart } from './read-start.ts';
 import type { StashActions } from './stash-context.ts';
@@ -65,7 +66,7 @@ const LONGEST_ADDRESS = 4000;
  * Custom properties: `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`, `--ragbloom-edge`,
  * `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type), `--ragbloom-gutter`.
  */
-export class StashElement extends LitElement {
+export class StashElement extends DrawnElement {
   static override styles = stashStyles;
   static override properties = {
     stash: {},

@@ -5,7 +5,7 @@ export const LOADER = 2_000;
 
 /** By element, what a page loads before it shows: that script, the element, all it needs at once, with English. */
 export const ELEMENTS: Readonly<Record<string, number>> = {
-  plan: 32_500,
+  plan: 24_000,
   size: 19_000,
   layout: 29_500,
   yardage: 19_000,
@@ -24,7 +24,7 @@ export const LAZY: Readonly<Record<string, number>> = {
   'client/data/wash-on-device.ts': 17_000,
   'client/data/stash-on-device.ts': 26_000,
   'client/data/kits-on-device.ts': 37_000,
-  'client/elements/plan/hand-out.ts': 11_000,
+  'client/elements/plan/hand-out.ts': 11_500,
   'client/data/csv-tool.ts': 8_000,
   'client/text/shared/source.ts': 7_000,
   'client/text/': 6_000,

@@ -36,7 +36,8 @@ describe('buildSite', () => {
 
   test('buildSite(out) copies the pages, and has them fetch beforehand what their elements load', async () => {
     const page = await read('index.html');
-    const links = /^ *<link rel="modulepreload" href="\/embed\/[\d.]+\/[\w-]+\.js">\n/gm;
+    const links =
+      /^ *<link rel="modulepreload"(?: fetchpriority="low")? href="\/embed\/[\d.]+\/[\w-]+\.js">\n/gm;
     expect(page.match(links)?.length).toBeGreaterThan(1);
     expect(page.replace(links, '')).toBe(await readFile('client/pages/index.html', 'utf8'));
   });

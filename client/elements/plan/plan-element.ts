@@ -39,7 +39,8 @@ export interface PlanDetail {
  * Parts: `wish`, `blocks`, `cloth`, `drawing`, `figures`, `options`, `shopping`, `facts`, `work`, `cautions`, `grounds`.
  *
  * Custom properties: `--ragbloom-ground`, `--ragbloom-sheet`, `--ragbloom-ink`, `--ragbloom-soft`, `--ragbloom-line`,
- * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type), `--ragbloom-gutter`.
+ * `--ragbloom-edge`, `--ragbloom-madder`, `--ragbloom-on-madder`, `--ragbloom-leaf`, `--ragbloom-display` (type),
+ * `--ragbloom-figure` (size of the figures), `--ragbloom-gutter`.
  */
 export class PlanElement extends LightElement<Draft, ShownPlan, Text, OnDevice> {
   static override styles = planStyles;

@@ -7,8 +7,8 @@ export const planStyles = unsafeCSS(`${SHARED_STYLES}
 .part{display:grid;gap:24px;align-content:start}
 .figures{display:flex;flex-wrap:wrap;gap:.6em 1.2em}
 .figures dd{white-space:nowrap}
-.figures b{font-family:var(--ragbloom-display,inherit);font-size:1.7em;line-height:1.1}
-@container(max-width:24em){.figures b{font-size:1.45em}}
+.figures b{font-family:var(--ragbloom-display,inherit);font-size:var(--ragbloom-figure,1.7em);line-height:1.1}
+@container(max-width:24em){.figures b{font-size:var(--ragbloom-figure,1.45em)}}
 :is([role=alert],.lines):not(:has(*)){position:absolute}
 .picture{width:100%;max-height:36em;overflow:visible}
 .waiting{aspect-ratio:5/6}

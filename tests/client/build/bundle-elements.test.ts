@@ -33,6 +33,15 @@ describe('bundleElements', () => {
     expect(find('client/text/stash/de.ts')[0]?.name).toMatch(/^text-stash-de-/);
   });
 
+  test('bundleElements(names) tells apart what an element loads at first and what soon after', async () => {
+    const { scripts, elements } = await bundleElements(['plan']);
+    const [plan] = elements;
+    const entries = plan?.soon.map((name) => scripts.find((script) => script.name === name)?.entry);
+    expect(entries).toContain('client/elements/plan/plan-view-below.ts');
+    expect(plan?.first.filter((name) => plan.soon.includes(name))).toEqual([]);
+    expect(bundle.elements.flatMap(({ soon }) => soon)).toEqual([]);
+  });
+
   test('bundleElements(names) fails for a name that nothing registers', async () => {
     await expect(bundleElements(['none'])).rejects.toThrow('register-none.ts');
   });

@@ -8,7 +8,7 @@ const script = (name: string) => ({
 });
 const bundle = {
   scripts: [script('plan-A.js'), script('base-B.js'), script('later-C.js')],
-  elements: [{ name: 'plan', first: ['plan-A.js', 'base-B.js'] }],
+  elements: [{ name: 'plan', first: ['plan-A.js', 'base-B.js'], soon: [] }],
 };
 
 test('bundleLoaders(bundle, version) makes one that brings a version, and one that lets only its files run', async () => {

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { fillPage } from '../../../client/build/fill-page.ts';
 
 const elements = [
-  { name: 'plan', first: ['plan-A.js', 'base-B.js'] },
-  { name: 'wash', first: ['wash-C.js', 'base-B.js'] },
+  { name: 'plan', first: ['plan-A.js', 'base-B.js'], soon: ['below-D.js'] },
+  { name: 'wash', first: ['wash-C.js', 'base-B.js'], soon: [] },
 ];
 const page = (tags: string) =>
   `<head>\n  <script src="/embed/v1.js" async></script>\n</head>${tags}`;
@@ -14,10 +14,11 @@ describe('fillPage', () => {
     expect(html).toContain(
       '  <script src="/embed/v1.js" async></script>\n' +
         '  <link rel="modulepreload" href="/e/plan-A.js">\n' +
-        '  <link rel="modulepreload" href="/e/base-B.js">\n</head>',
+        '  <link rel="modulepreload" href="/e/base-B.js">\n' +
+        '  <link rel="modulepreload" fetchpriority="low" href="/e/below-D.js">\n</head>',
     );
     const both = fillPage(page('<ragbloom-plan>\n<ragbloom-wash>'), elements, '/e/');
-    expect(both.match(/modulepreload/g)).toHaveLength(3);
+    expect(both.match(/modulepreload/g)).toHaveLength(4);
   });
 
   test('fillPage(html, elements, folder) leaves a page without elements as it is', () => {

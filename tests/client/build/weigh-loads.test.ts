@@ -14,7 +14,7 @@ const bundle = {
     script('csv.js', 70, { entry: 'client/data/csv-tool.ts', imports: ['part.js', 'base.js'] }),
     script('part.js', 7),
   ],
-  elements: [{ name: 'plan', first: ['plan.js', 'base.js'] }],
+  elements: [{ name: 'plan', first: ['plan.js', 'base.js'], soon: [] }],
 };
 
 describe('weighLoads', () => {
@@ -29,7 +29,7 @@ describe('weighLoads', () => {
   });
 
   test('weighLoads(loaders, bundle) gives an element that has no budget none', () => {
-    const elements = [{ name: 'unheard', first: ['plan.js'] }];
+    const elements = [{ name: 'unheard', first: ['plan.js'], soon: [] }];
     expect(weighLoads(loaders, { ...bundle, elements })[2]?.limit).toBe(0);
   });
 });

@@ -37,6 +37,25 @@ describe('the scripts that a page loads', () => {
     expect(held.map(({ name }) => name.split('-')[0])).toEqual(['base']);
   });
 
+  test('what they take of one another, the other gives out', () => {
+    const texts = new Map(
+      site.scripts.map(({ name, contents }) => [name, new TextDecoder().decode(contents)]),
+    );
+    const split = (list = '') => list.split(',').map((one) => one.trim());
+    const given = (name: string) =>
+      [...(texts.get(name) ?? '').matchAll(/export\{([^}]*)\}/g)].flatMap(([, list]) =>
+        split(list).map((one) => one.split(' as ').at(-1)),
+      );
+    const taken = [...texts.values()].flatMap((text) =>
+      [...text.matchAll(/import\{([^}]*)\}from"\.\/([\w-]+\.js)"/g)].flatMap(
+        ([, list, from = '']) =>
+          split(list).map((one) => ({ from, name: one.split(' as ')[0] ?? '' })),
+      ),
+    );
+    expect(taken.length).toBeGreaterThan(50);
+    expect(taken.filter(({ from, name }) => !given(from).includes(name))).toEqual([]);
+  });
+
   test('none holds zod, hono, or a room of the service beside the core', () => {
     expect(site.scripts.flatMap(({ inputs }) => findForbidden(inputs))).toEqual([]);
   });

@@ -41,6 +41,7 @@ export function compareContext(
     api: 'https://quilts.example',
     tell: ({ code }) => code,
     isLocked: () => false,
+    canDouble: () => true,
     act,
     ...change,
   };

@@ -33,5 +33,7 @@ export interface CompareContext {
   readonly api: string;
   readonly tell: (fault: Fault) => string;
   readonly isLocked: (path: string) => boolean;
+  /** Whether a plan twice as large may be put beside this one. */
+  readonly canDouble: (side: SideName) => boolean;
   readonly act: CompareActions;
 }

@@ -6,19 +6,29 @@ import { readCompared, writeCompared } from '../../data/compared-plans.ts';
 import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { keepAddress } from '../../data/keep-address.ts';
 import { loadPlan, type PlanSource } from '../../data/load-plan.ts';
-import { writeMoney } from '../../data/money.ts';
 import { sayFault } from '../../fields/say-fault.ts';
 import { HostedElement } from '../../host/hosted-element.ts';
+import { keepEarly } from '../../host/keep-early.ts';
 import type { FormFacts } from '../../host/tell-form.ts';
 import { compareSource } from '../../text/compare/source.ts';
 import { joinSources } from '../../text/join-sources.ts';
 import { lightSource } from '../../text/light/source.ts';
 import { sharedSource } from '../../text/shared/source.ts';
 import type { CompareActions, CompareText } from './compare-context.ts';
-import { answerSide, BLANK, type CompareState, type SideName, typeSide } from './compare-state.ts';
+import {
+  answerSide,
+  BLANK,
+  type CompareState,
+  chooseUnit,
+  isSettled,
+  otherThan,
+  type SideName,
+  typeSide,
+} from './compare-state.ts';
 import { compareStyles } from './compare-styles.ts';
 import { compareView } from './compare-view.ts';
 import { doublePlan } from './double-plan.ts';
+import { tellIn } from './say-measure.ts';
 
 /** What the event `ragbloom-compare` carries: the answers of the API to both plans, each once it is there. */
 export interface CompareDetail {
@@ -35,7 +45,7 @@ const SIDES: readonly SideName[] = ['a', 'b'];
  * both drawn at one scale. Either may be doubled.
  *
  * Attributes and properties, beside those of every element; `preset` and the address hold `a` and `b`, each the query of
- * a plan, and `locked` may name either
+ * a plan, and `locked` may name either; `request`, `remember` and `ahead` do nothing here
  * - none of its own.
  *
  * Events
@@ -65,7 +75,7 @@ export class CompareElement extends HostedElement<CompareText> {
   };
 
   declare private state: CompareState;
-  /** What figures are told in once somebody chose; before that, in the unit of the first plan. */
+  /** What figures are told in once somebody chose. */
   declare private shownUnit: Unit | undefined;
 
   protected readonly text = joinSources<CompareText>({
@@ -73,6 +83,8 @@ export class CompareElement extends HostedElement<CompareText> {
     shared: sharedSource,
     compare: compareSource,
   });
+  /** What was set before the element was drawn. */
+  #first = '';
   readonly #askers: Readonly<Record<SideName, Asker>> = {
     a: this.#makeAsker('a'),
     b: this.#makeAsker('b'),
@@ -83,7 +95,7 @@ export class CompareElement extends HostedElement<CompareText> {
     this.state = { a: BLANK, b: BLANK };
   }
 
-  /** The canonical query of the comparison; setting it compares those plans. */
+  /** The query of the comparison, `a` and `b`; setting it compares those plans. */
   get value(): string {
     return writeCompared({ a: this.state.a.query, b: this.state.b.query });
   }
@@ -94,7 +106,9 @@ export class CompareElement extends HostedElement<CompareText> {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    keepEarly(this, 'value');
     globalThis.addEventListener('popstate', this.#readAddress);
+    for (const side of SIDES) if (this.state[side].isBusy) this.#askers[side].now();
   }
 
   override disconnectedCallback(): void {
@@ -111,56 +125,58 @@ export class CompareElement extends HostedElement<CompareText> {
 
   protected override tellForm(): Omit<FormFacts, 'anchor'> {
     const [fault] = SIDES.flatMap((side) => this.state[side].faults);
-    const message = fault && this.words ? this.#tell(this.words, fault) : '';
-    const isWhole = SIDES.every((side) => this.state[side].answer !== undefined);
+    const message = fault && this.words ? tell(this.words, fault) : '';
+    const isWhole = SIDES.every((side) => isSettled(this.state[side]));
     return { value: isWhole ? this.value : undefined, draft: this.value, message };
   }
 
   protected override begin(draft: string): void {
+    if (!this.hasUpdated) this.#first = draft;
+    else this.#begin(draft);
+  }
+
+  #begin(draft: string): void {
     const host = readCompared(this.preset ?? '');
     const own = readCompared(draft);
     for (const side of SIDES) {
       const isHost = this.isLocked(side) || own[side] === '';
       this.#set(side, typeSide(BLANK, isHost ? host[side] : own[side]));
+    }
+    this.#askAgain();
+  }
+
+  /** Asks for what is waited for, and for nothing else. */
+  #askAgain(): void {
+    for (const side of SIDES) {
+      this.#askers[side].stop();
       if (this.state[side].isBusy) this.#askers[side].now();
     }
   }
 
   protected override view(words: CompareText): TemplateResult {
     const { language } = words.light;
-    const currency = /^[a-z]{3}$/i.test(this.currency ?? '') ? `${this.currency}` : 'USD';
     return compareView({
       state: this.state,
       words,
-      telling: {
-        language,
-        unit: this.#unit,
-        sayMoney: (minor) => writeMoney(language, currency.toUpperCase(), minor),
-      },
+      telling: tellIn(language, chooseUnit(this.state, this.shownUnit ?? this.unit), this.currency),
       api: this.api ?? CompareElement.source.api,
-      tell: (fault) => this.#tell(words, fault),
+      tell: (fault) => tell(words, fault),
       isLocked: (path) => this.isLocked(path),
+      canDouble: (side) => isSettled(this.state[side]) && !this.isLocked(otherThan(side)),
       act: this.#actions,
     });
-  }
-
-  get #unit(): Unit {
-    const { a, b } = this.state;
-    const asked = this.unit === 'cm' || this.unit === 'in' ? this.unit : undefined;
-    return this.shownUnit ?? asked ?? (a.answer ?? b.answer)?.input.unit ?? 'in';
   }
 
   readonly #actions: CompareActions = {
     type: (side, typed) => this.#type(side, typed),
     double: (side, doubling) => {
       const { query, answer } = this.state[side];
-      if (answer === undefined) return;
-      const other = this.isLocked('b') || side === 'b' ? 'a' : 'b';
-      this.#decide(other, doublePlan(query, answer, doubling));
+      if (answer !== undefined) this.#decide(otherThan(side), doublePlan(query, answer, doubling));
     },
     swap: () => {
       const { a, b } = this.state;
       this.state = { a: b, b: a };
+      this.#askAgain();
       this.#keep('push');
     },
     measureIn: (unit) => {
@@ -176,7 +192,7 @@ export class CompareElement extends HostedElement<CompareText> {
     return makeAsker<ShownPlan>({
       ask: (signal) => {
         const { source } = CompareElement;
-        const whom = { ...source, api: this.api ?? source.api, isAhead: this.may(true) };
+        const whom = { ...source, api: this.api ?? source.api, isAhead: this.may(this.address) };
         return loadPlan(this.state[side].query, whom, signal);
       },
       take: (loaded) => {
@@ -185,10 +201,6 @@ export class CompareElement extends HostedElement<CompareText> {
       },
       rest: REST,
     });
-  }
-
-  #tell({ shared, light }: CompareText, fault: Fault): string {
-    return sayFault(shared.faults, fault, () => light.wrong);
   }
 
   #set(side: SideName, to: CompareState[SideName]): void {
@@ -214,15 +226,23 @@ export class CompareElement extends HostedElement<CompareText> {
 
   #report(): void {
     const detail: CompareDetail = { a: this.state.a.answer, b: this.state.b.answer };
-    const told = { detail, bubbles: true, composed: true };
-    this.dispatchEvent(new CustomEvent('ragbloom-compare', told));
+    this.dispatchEvent(
+      new CustomEvent('ragbloom-compare', { detail, bubbles: true, composed: true }),
+    );
   }
 
   readonly #readAddress = (): void => {
-    if (this.may(this.address)) this.#beginHere();
+    const there = writeCompared(readCompared(location.search));
+    if (this.may(this.address) && there !== this.value) this.#beginHere();
   };
 
   #beginHere(): void {
-    this.begin(this.may(this.address) ? location.search : '');
+    const first = this.#first;
+    this.#first = '';
+    this.#begin(first || (this.may(this.address) ? location.search : ''));
   }
+}
+
+function tell({ shared, light }: CompareText, fault: Fault): string {
+  return sayFault(shared.faults, fault, () => light.wrong);
 }

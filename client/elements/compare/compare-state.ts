@@ -1,3 +1,4 @@
+import type { Unit } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
 import { type ComparedPlans, readPlanAddress } from '../../data/compared-plans.ts';
 import type { ShownPlan } from '../../data/is-plan-answer.ts';
@@ -54,4 +55,26 @@ export function answerSide(side: Side, loaded: LoadedPlan): Side {
   return loaded.kind === 'faults'
     ? { ...heard, faults: loaded.faults }
     : { ...heard, trouble: loaded.trouble };
+}
+
+/** The place beside this one. */
+export function otherThan(side: SideName): SideName {
+  return side === 'a' ? 'b' : 'a';
+}
+
+/** Whether what stands there is the plan that was asked for. */
+export function isSettled({ answer, isBusy, faults, trouble }: Side): boolean {
+  return answer !== undefined && !isBusy && faults.length === 0 && trouble === undefined;
+}
+
+/**
+ * What figures are told in: what is wanted, else the unit of the first plan.
+ *
+ * @example
+ * chooseUnit({ a: BLANK, b: BLANK }, 'cm') // => 'cm'
+ * chooseUnit({ a: BLANK, b: BLANK }, undefined) // => 'in'
+ */
+export function chooseUnit({ a, b }: CompareState, wanted: string | null | undefined): Unit {
+  if (wanted === 'cm' || wanted === 'in') return wanted;
+  return (a.answer ?? b.answer)?.input.unit ?? 'in';
 }

@@ -41,7 +41,7 @@ export function askView(context: CompareContext, name: SideName): TemplateResult
         : html`<div class="chips off" role="group" aria-label="${compare.double}: ${compare.plans[name]}">
             ${DOUBLINGS.map(
               (doubling) =>
-                html`<button @click=${() => act.double(name, doubling)}>${compare.doublings[doubling]}</button>`,
+                html`<button ?disabled=${!context.canDouble(name)} @click=${() => act.double(name, doubling)}>${compare.doublings[doubling]}</button>`,
             )}
             <a part="link" href=${api + answer.links.page}>${compare.open}</a>
           </div>`

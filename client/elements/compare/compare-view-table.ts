@@ -5,10 +5,13 @@ import { roundAsSaid, sayMeasure } from './say-measure.ts';
 
 /** The figures of both plans, a row each, and in words how the second differs from the first. */
 export function tableView(context: CompareContext): TemplateResult {
-  const { state, words } = context;
+  const { state, words, telling } = context;
   const { compare } = words;
   const [one, other] = [state.a, state.b].map(({ answer }) => answer && listFigures(answer));
-  const shown = FIGURES.filter((name) => [one, other].some((side) => side?.[name] !== undefined));
+  const isTold = (name: FigureName) => name !== 'cost' || telling.sayMoney !== undefined;
+  const shown = FIGURES.filter(
+    (name) => isTold(name) && [one, other].some((side) => side?.[name] !== undefined),
+  );
   return html`<table part="figures" aria-label=${compare.table}>
     <thead>
       <tr>

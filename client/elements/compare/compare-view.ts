@@ -18,7 +18,7 @@ export function compareView(context: CompareContext): TemplateResult {
     <section class="card" part="ask">
       <header>
         <h2>${words.compare.title}</h2>
-        <button class="off" @click=${act.swap}>${words.compare.swap}</button>
+        <button class="off" ?disabled=${context.isLocked('a') || context.isLocked('b')} @click=${act.swap}>${words.compare.swap}</button>
       </header>
       <div class="asked">${askView(context, 'a')}${askView(context, 'b')}</div>
       <div class="off">${unitChips(words.light.unitQuestion, telling.unit, act.measureIn)}</div>

@@ -1,6 +1,7 @@
 import { type Draft, editDraft, writeQuery } from '../../data/draft.ts';
 import type { ShownPlan } from '../../data/is-plan-answer.ts';
 import { readHostInput } from '../../data/read-host-input.ts';
+import { shareCounts } from '../../data/share-counts.ts';
 
 /** Twice as long with the same width, or twice as wide and as long. */
 export type Doubling = 'long' | 'both';
@@ -26,7 +27,7 @@ export function doublePlan(
   },
   doubling: Doubling,
 ): string {
-  const { draft } = readHostInput(query);
+  const draft = shareCounts(readHostInput(query).draft);
   const across = doubling === 'both' ? 2 : 1;
   const { grid, wish } = answer;
   const isGrid = draft['target.columns'] !== undefined;

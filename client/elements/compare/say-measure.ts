@@ -1,6 +1,7 @@
 import type { Unit } from '#core/contract.ts';
 import { MILLIMETRES } from '#core/length.ts';
 import { GRAMS, massUnit } from '#core/mass.ts';
+import { writeMoney } from '../../data/money.ts';
 import { writeMeasure } from '../../fields/write-figures.ts';
 import { writeTime } from '../../fields/write-time.ts';
 import type { Measure } from './list-figures.ts';
@@ -10,8 +11,8 @@ export interface Telling {
   readonly language: string;
   /** Cloth and thread are told in yards beside inches and in metres beside centimetres, mass in pounds and kilograms. */
   readonly unit: Unit;
-  /** Whole minor units as money. */
-  readonly sayMoney: (minor: number) => string;
+  /** Whole minor units as money, where the page names a currency. */
+  readonly sayMoney?: ((minor: number) => string) | undefined;
 }
 
 /**
@@ -24,7 +25,7 @@ export interface Telling {
 export function sayMeasure(measure: Measure, value: number, telling: Telling): string {
   const { language, unit, sayMoney } = telling;
   if (measure === 'count') return new Intl.NumberFormat(language).format(value);
-  if (measure === 'money') return sayMoney(value);
+  if (measure === 'money') return sayMoney?.(value) ?? '';
   if (measure === 'time') return writeTime(language, value);
   if (measure === 'mass') {
     const mass = massUnit(unit);
@@ -54,4 +55,14 @@ function stepOf(measure: Measure, value: number, unit: Unit): number {
   if (measure === 'mass') return GRAMS[massUnit(unit)] / 10;
   if (unit === 'in') return MILLIMETRES[measure === 'cloth' ? 'yd' : 'in'] / 8;
   return MILLIMETRES[measure === 'cloth' ? 'm' : 'cm'] / 10;
+}
+
+/** How figures are told on a page: money only where its currency is known, as three letters of ISO 4217. */
+export function tellIn(language: string, unit: Unit, currency: string | null | undefined): Telling {
+  const code = /^[a-z]{3}$/i.test(currency ?? '') ? `${currency}`.toUpperCase() : undefined;
+  return {
+    language,
+    unit,
+    sayMoney: code === undefined ? undefined : (minor) => writeMoney(language, code, minor),
+  };
 }

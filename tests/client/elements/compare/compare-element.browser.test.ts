@@ -110,6 +110,46 @@ describe('CompareElement', () => {
     expect(find<HTMLInputElement>(inside(element), '#a').readOnly).toBe(true);
   });
 
+  test('keeps plans and places apart when they change places while one is asked for', async () => {
+    const element = await open();
+    type(inside(element), '#b', '?target.columns=3&target.rows=3');
+    await press(element, 'Change places');
+    await expect.poll(() => heads(element)).toMatch(/Blocks 9 35 /);
+    expect(element.value).toBe('a=target.columns%3D3%26target.rows%3D3&b=target.size%3Dlap');
+  });
+
+  test('puts nothing in the place of a locked plan', async () => {
+    const element = await open(`<ragbloom-compare preset="${PAIR}" locked="b"></ragbloom-compare>`);
+    const buttons = [...inside(element).querySelectorAll('button')];
+    const shut = buttons
+      .filter(({ disabled }) => disabled)
+      .map(({ textContent }) => textContent?.trim());
+    expect(shut).toEqual(['Change places', 'Twice as long', 'Twice each way']);
+    await press(element, 'Twice as long').catch(() => undefined);
+    expect(element.value).toBe(PAIR);
+  });
+
+  test('takes what was set before it was drawn', async () => {
+    const element = document.createElement('ragbloom-compare') as CompareElement;
+    element.value = PAIR;
+    document.body.replaceChildren(element);
+    await settle(element);
+    expect(element.value).toBe(PAIR);
+    expect(inside(element).querySelectorAll('.pair svg')).toHaveLength(2);
+  });
+
+  test('asks again where it was moved while it waited', async () => {
+    const element = document.createElement('ragbloom-compare') as CompareElement;
+    element.preset = PAIR;
+    document.body.replaceChildren(element);
+    await element.updateComplete;
+    const room = document.createElement('div');
+    document.body.append(room);
+    room.append(element);
+    await settle(element);
+    expect(inside(element).querySelectorAll('.pair svg')).toHaveLength(2);
+  });
+
   test('is worth nothing to a form before both plans are there', async () => {
     const element = await open(
       '<form><ragbloom-compare name="pair" preset="a=target.size%3Dlap"></ragbloom-compare></form>',

@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { answerSide, BLANK, typeSide } from '../../../../client/elements/compare/compare-state.ts';
+import {
+  answerSide,
+  BLANK,
+  chooseUnit,
+  isSettled,
+  otherThan,
+  typeSide,
+} from '../../../../client/elements/compare/compare-state.ts';
 import { planThrow } from '../../../support/plan-throw.ts';
 
 const answer = planThrow();
@@ -42,5 +49,32 @@ describe('answerSide', () => {
     const wrong = answerSide(troubled, { kind: 'faults', faults });
     expect(wrong).toMatchObject({ faults, answer });
     expect(wrong.trouble).toBeUndefined();
+  });
+});
+
+describe('otherThan, isSettled and chooseUnit', () => {
+  const side = { ...BLANK, answer };
+
+  test('know the two places', () => {
+    expect([otherThan('a'), otherThan('b')]).toEqual(['b', 'a']);
+  });
+
+  test('tell a plan that was asked for from one that is not it', () => {
+    expect(isSettled(side)).toBe(true);
+    for (const change of [
+      { answer: undefined },
+      { isBusy: true },
+      { trouble: 'silent' as const },
+      { faults: [{ code: 'empty', path: [] } as const] },
+    ]) {
+      expect(isSettled({ ...side, ...change })).toBe(false);
+    }
+  });
+
+  test('tell figures in what is wanted, else as the first plan that is there', () => {
+    const metric = { ...BLANK, answer: planThrow({ unit: 'cm' }) };
+    expect(chooseUnit({ a: side, b: metric }, 'cm')).toBe('cm');
+    expect(chooseUnit({ a: side, b: metric }, undefined)).toBe('in');
+    expect(chooseUnit({ a: BLANK, b: metric }, 'ell')).toBe('cm');
   });
 });

@@ -33,6 +33,13 @@ describe('doublePlan', () => {
     expect(other.input.unit).toBe(one.input.unit);
   });
 
+  test('keeps the proportion of prints that were counted', () => {
+    const query =
+      'target.columns=4&target.rows=5&layers.0.role=top&layers.0.prints.0.id=Moss&layers.0.prints.0.count=15&layers.0.prints.1.id=Rust&layers.0.prints.1.count=5&layers.1.role=backing';
+    const doubled = plan(doublePlan(query, plan(query), 'both'));
+    expect(doubled.work.stacks.map(({ blocks }) => blocks)).toEqual([60, 20]);
+  });
+
   test('keeps all that was asked beside the size', () => {
     const query =
       'target.size=lap&washes=3&layers.0.role=top&layers.0.prints=4&layers.1.role=backing';

@@ -1,6 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { roundAsSaid, sayMeasure } from '../../../../client/elements/compare/say-measure.ts';
+import {
+  roundAsSaid,
+  sayMeasure,
+  tellIn,
+} from '../../../../client/elements/compare/say-measure.ts';
 
 const english = {
   language: 'en',
@@ -35,4 +39,14 @@ test('roundAsSaid changes nothing of what is said', () => {
       },
     ),
   );
+});
+
+test.each([
+  ['EUR', '€12.50'],
+  ['jpy', '¥1,250'],
+  ['', ''],
+  ['euro', ''],
+  [undefined, ''],
+])('tellIn of the currency %s tells 1250 as %s', (currency, said) => {
+  expect(sayMeasure('money', 1250, tellIn('en', 'in', currency))).toBe(said);
 });

@@ -57,7 +57,9 @@ function writeHidden(path: string, value: string): string {
 
 function writeWays(ways: readonly Pair[], action: string, own: readonly Pair[]): string {
   if (ways.length === 0) return '';
-  const carried = own.map(([name, value]) => `&_${name}=${encodeURIComponent(value)}`).join('');
+  const carried = own
+    .map(([name, value]) => `&_${encodeURIComponent(name)}=${encodeURIComponent(value)}`)
+    .join('');
   const links = ways.map(
     ([name, query]) => `<a href="${escapeText(`${action}?${query}${carried}`)}">${name}</a>`,
   );

@@ -35,6 +35,10 @@ describe('writeForm', () => {
     expect(html).toContain('<input type="hidden" name="_lang" value="de">');
     expect(html.match(/href="[^"]*&amp;_lang=de"/g)?.length).toBe(view.ways?.length);
   });
+  test('carries what is for the page whatever its name', () => {
+    const html = write('', { own: [['a&target.size=b#c', '1']] });
+    expect(html.match(/&amp;_a%26target\.size%3Db%23c=1"/g)?.length).toBe(view.ways?.length);
+  });
   test('escapes whatever it is given', () => {
     const html = write(`target.width=${encodeURIComponent('"><script>')}&%3Cb%3E=1`);
     expect(html).not.toMatch(/<script|<b>/);

@@ -1,5 +1,5 @@
 import { matchesEtag } from './etag.ts';
-import { POLICY_HEADER, refuseExcess, type Surroundings } from './limit-rate.ts';
+import { POLICY_HEADER, type RateLimiter, refuseExcess, type Surroundings } from './limit-rate.ts';
 import { type MemoBounds, makeMemo } from './memo.ts';
 
 type Bindings = Surroundings['Bindings'];
@@ -28,6 +28,9 @@ interface Held {
 
 /** Enough for all that the pages of a busy shop ask, and an eighth of what an isolate may have. */
 const BOUNDS: MemoBounds = { entries: 2000, bytes: 16_777_216, largest: 524_288 };
+
+/** Once a request was counted and was one too many, the service refuses it in its own words, uncounted. */
+const SPENT: RateLimiter = { limit: async () => ({ success: false }) };
 
 /**
  * Puts a bounded memory before a service: what was answered to GET at an address with a tag and may be
@@ -66,15 +69,13 @@ export function holdAnswers<Rest extends readonly unknown[]>(
       return new Response(null, { status: 304, headers: held.brief });
     }
     if (held.whole === undefined) return answerAnew(request, env, ...rest);
-    return answerWhole(request, env, held.whole);
+    const { headers, body } = held.whole;
+    const write = () => new Response(method === 'HEAD' ? null : body, { headers });
+    if (env?.RATE_LIMIT === undefined || !headers.has(POLICY_HEADER)) return write();
+    return refuseExcess(request, env).then((refusal) =>
+      refusal === undefined ? write() : service(request, { ...env, RATE_LIMIT: SPENT }, ...rest),
+    );
   };
-}
-
-function answerWhole(request: Request, env: Bindings | undefined, whole: Whole) {
-  const { headers, body } = whole;
-  const write = () => new Response(request.method === 'HEAD' ? null : body, { headers });
-  if (env?.RATE_LIMIT === undefined || !headers.has(POLICY_HEADER)) return write();
-  return refuseExcess(request, env).then((refusal) => refusal ?? write());
 }
 
 function mayBeKept({ status, headers }: Response): boolean {

@@ -36,8 +36,13 @@ export function limitRate(): MiddlewareHandler<Surroundings> {
     const refusal = await refuseExcess(context.req.raw, env);
     if (refusal !== undefined) return refusal;
     await next();
-    context.res.headers.set(POLICY_HEADER, RATE_LIMIT_POLICY);
+    tellPolicy(context.res, env);
   };
+}
+
+/** Tells the policy on an answer that was counted: by that an answer that is held counts again. */
+export function tellPolicy({ headers }: Response, env: Surroundings['Bindings'] | undefined): void {
+  if (env?.RATE_LIMIT !== undefined) headers.set(POLICY_HEADER, RATE_LIMIT_POLICY);
 }
 
 /** Counts one more, and gives the answer to one too many. Callers are told apart by their address. */

@@ -4,10 +4,18 @@ import { listPairs } from './split-query.ts';
 import type { Telling } from './telling.ts';
 import type { View } from './views.ts';
 
+/** What was asked of a view. */
+interface Asked {
+  /** In its canonical form, or as it came where it is at fault; of the example where nothing was asked. */
+  readonly query: string;
+  /** Nothing was asked, or nothing that is known here. */
+  readonly isExample: boolean;
+}
+
 /** What a page shows of one view: an answer told, or every fault. */
 export type Seen =
-  | { readonly ok: true; readonly query: string; readonly telling: Telling }
-  | { readonly ok: false; readonly query: string; readonly faults: readonly Fault[] };
+  | (Asked & { readonly ok: true; readonly telling: Telling })
+  | (Asked & { readonly ok: false; readonly faults: readonly Fault[] });
 
 /** How strictly a query is read. */
 export interface Reading {
@@ -27,23 +35,29 @@ export type Endpoints = readonly Pick<BoundEndpoint, 'path' | 'understandQuery'>
 export function askView(view: View, endpoints: Endpoints, query: string, how: Reading): Seen {
   const endpoint = endpoints.find(({ path }) => path === view.asks);
   if (endpoint === undefined) throw new Error(`No endpoint answers ${view.asks}.`);
-  const asked = query === '' ? view.example : query;
-  const named = endpoint.understandQuery(asked);
+  const isExample = query === '';
+  const named = endpoint.understandQuery(isExample ? view.example : query);
   if (named.ok) {
-    return { ok: true, query: named.value.query, telling: view.tell(named.value.write()) };
+    const telling = view.tell(named.value.write());
+    return { ok: true, isExample, query: named.value.query, telling };
   }
   const kept = how.isLenient ? leaveOut(query, named) : query;
   if (kept !== query) return askView(view, endpoints, kept, how);
-  return { ok: false, query, faults: named.faults };
+  return { ok: false, isExample, query, faults: named.faults };
 }
 
 /** A query without the parts that nobody here knows by their first name. */
 function leaveOut(query: string, named: Outcome<unknown>): string {
   const faults = named.ok ? [] : named.faults;
-  const unknown = faults.filter(({ code, path }) => code === 'unknown-key' && path.length === 1);
-  const names = new Set(unknown.map(({ path }) => path[0]));
+  const names = new Set(faults.filter(isUnknown).map(({ path }) => path[0]));
   const parts = query.split('&');
   return parts.filter((part) => !names.has(listPairs(part)[0]?.[0].split('.')[0])).join('&');
+}
+
+/** A first name that no input has, or that none can have: `utm_source` is no name at all. */
+function isUnknown({ code, path, received }: Fault): boolean {
+  if (path.length !== 1) return false;
+  return code === 'unknown-key' || (code === 'malformed-query' && received === path[0]);
 }
 
 /** The places at fault, dotted as in a query. */

@@ -4,7 +4,7 @@ import type { Fault } from '#core/outcome.ts';
 import { allowMethods } from '../http/allow-methods.ts';
 import { describeCrash } from '../http/answer-crash.ts';
 import { makeFrameHeaders } from '../http/headers.ts';
-import { refuseExcess, type Surroundings } from '../http/limit-rate.ts';
+import { refuseExcess, type Surroundings, tellPolicy } from '../http/limit-rate.ts';
 import { chooseStatus } from '../http/problem-kinds.ts';
 import { askView, type Endpoints, listFaulty, type Seen } from './ask-view.ts';
 import { type FrameWishes, readWishes } from './read-wishes.ts';
@@ -25,20 +25,29 @@ const PATH = '/embed/:view{[a-z]+}';
  */
 export function mountFrames(app: Hono<Surroundings>, endpoints: Endpoints): void {
   app.get(PATH, async (context) => {
-    try {
-      const refusal = await refuseExcess(context.req.raw, context.env ?? {});
-      if (refusal !== undefined) return await sayRefusal(context.req.raw, refusal);
-      return await answerFrame(context, endpoints);
-    } catch (error) {
-      const { status, detail, instance } = describeCrash(error);
-      return sayWords(context.req.raw, status, `${detail} (${instance ?? ''})`);
-    }
+    const answer = await answerInWords(context, endpoints);
+    tellPolicy(answer, context.env);
+    return answer;
   });
   app.all(PATH, allowMethods(['GET', 'HEAD']));
 }
 
+async function answerInWords(
+  { req, env }: Pick<Context<Surroundings>, 'req' | 'env'>,
+  endpoints: Endpoints,
+): Promise<Response> {
+  try {
+    const refusal = await refuseExcess(req.raw, env ?? {});
+    if (refusal !== undefined) return await sayRefusal(req.raw, refusal);
+    return await answerFrame(req, endpoints);
+  } catch (error) {
+    const { status, detail, instance } = describeCrash(error);
+    return sayWords(req.raw, status, `${detail} (${instance ?? ''})`);
+  }
+}
+
 async function answerFrame(
-  { req }: Pick<Context<Surroundings>, 'req'>,
+  req: Context<Surroundings>['req'],
   endpoints: Endpoints,
 ): Promise<Response> {
   const { pathname, search } = new URL(req.url);
@@ -80,16 +89,14 @@ async function sendFrame(request: Request, shown: Shown): Promise<Response> {
 
 function addFaults(seen: Seen, faults: readonly Fault[]): Seen {
   if (faults.length === 0) return seen;
-  const { query } = seen;
-  return { ok: false, query, faults: [...(seen.ok ? [] : seen.faults), ...faults] };
+  const { query, isExample } = seen;
+  return { ok: false, isExample, query, faults: [...(seen.ok ? [] : seen.faults), ...faults] };
 }
 
 async function sayRefusal(request: Request, refusal: Response): Promise<Response> {
   const { detail } = (await refusal.json()) as { readonly detail: string };
   const said = await sayWords(request, refusal.status, detail);
-  for (const name of ['Retry-After', 'RateLimit-Policy']) {
-    said.headers.set(name, refusal.headers.get(name) ?? '');
-  }
+  said.headers.set('Retry-After', refusal.headers.get('Retry-After') ?? '');
   return said;
 }
 

@@ -1,6 +1,6 @@
 import type { Hono } from 'hono';
 import { allowMethods } from '../http/allow-methods.ts';
-import { refuseExcess, type Surroundings } from '../http/limit-rate.ts';
+import { refuseExcess, type Surroundings, tellPolicy } from '../http/limit-rate.ts';
 import { chooseStatus } from '../http/problem-kinds.ts';
 import { askView, type Endpoints, listFaulty, type Seen } from './ask-view.ts';
 import { sendPage } from './send-page.ts';
@@ -22,30 +22,44 @@ type Page = View & { readonly page: `/${string}` };
  */
 export function mountPages(app: Hono<Surroundings>, endpoints: Endpoints): void {
   for (const view of VIEWS.filter(hasPage)) {
+    const see = holdExample(view, endpoints);
     app.get(view.page, async (context) => {
       const request = context.req.raw;
       const { page } = view;
       // Asked anew, and not as the browser did: a tag that it holds is of the whole page, not of the file.
       const file = await context.env?.ASSETS?.fetch(new Request(new URL(page, request.url)));
       if (file === undefined || !file.ok) return context.notFound();
-      const { query } = splitQuery(new URL(request.url).search);
-      const isOver = query !== '' && (await refuseExcess(request, context.env)) !== undefined;
-      const seen = isOver ? undefined : askView(view, endpoints, query, { isLenient: true });
-      const html = fillPage(await file.text(), { view, request, query, seen });
+      const { search } = new URL(request.url);
+      const isCounted = search !== '';
+      const isOver = isCounted && (await refuseExcess(request, context.env)) !== undefined;
+      const seen = isOver ? undefined : see(splitQuery(search).query);
+      const html = fillPage(await file.text(), { view, request, seen });
       const status = seen === undefined || seen.ok ? 200 : chooseStatus(codesOf(seen));
       const headers = new Headers(file.headers);
       for (const name of ['Content-Length', 'Content-Encoding', 'ETag']) headers.delete(name);
       headers.set('Cache-Control', isOver ? 'no-store' : 'public, max-age=0, must-revalidate');
-      return sendPage(request, html, { status, headers });
+      const answer = await sendPage(request, html, { status, headers });
+      if (isCounted) tellPolicy(answer, context.env);
+      return answer;
     });
     app.all(view.page, allowMethods(['GET', 'HEAD']));
   }
 }
 
+/** Asks the view; its example, which is asked for uncounted, is reckoned once. */
+function holdExample(view: View, endpoints: Endpoints): (query: string) => Seen {
+  const ask = (query: string) => askView(view, endpoints, query, { isLenient: true });
+  let example: Seen | undefined;
+  return (query) => {
+    if (query !== '') return ask(query);
+    example ??= ask('');
+    return example;
+  };
+}
+
 interface Filling {
   readonly view: Page;
   readonly request: Request;
-  readonly query: string;
   /** Absent where nothing may be reckoned. */
   readonly seen: Seen | undefined;
 }
@@ -54,11 +68,11 @@ interface Filling {
  * The page with the result in it. Where the address asks for nothing there is an example for those without
  * scripts alone: for all others the element has one of its own.
  */
-function fillPage(html: string, { view, request, query, seen }: Filling): string {
+function fillPage(html: string, { view, request, seen }: Filling): string {
   if (seen === undefined) return html;
   const { origin } = new URL(request.url);
-  const address = `${origin}${view.page}${query === '' || !seen.ok ? '' : `?${seen.query}`}`;
-  const isExample = query === '';
+  const { isExample } = seen;
+  const address = `${origin}${view.page}${isExample || !seen.ok ? '' : `?${seen.query}`}`;
   const faulty = listFaulty(seen);
   const asked = writeForm({ view, action: view.page, query: seen.query, faulty, own: [] });
   // Where scripts run the element has the fields, and no field is there twice.

@@ -86,6 +86,7 @@ describe('holdAnswers', () => {
     expect(keys.length).toBe(2);
     expect((await ask('/toy?id=a', {}, { RATE_LIMIT })).status).toBe(429);
     expect((await ask('/toy?id=b', { headers }, { RATE_LIMIT })).status).toBe(429);
+    expect(keys.length).toBe(4);
   });
 
   test('stays within its bounds', async () => {

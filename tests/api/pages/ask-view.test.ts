@@ -18,21 +18,27 @@ describe('askView', () => {
     expect(codes.toSorted()).toEqual(['malformed-query', 'too-large']);
   });
   test('passes over what other sites append, where that is asked for', () => {
-    const query = 'fbclid=a1&target.size=lap&utm_source=mail';
     expect(askView(plan, ENDPOINTS, 'target.size=lap&ref=a', strict)).toMatchObject({ ok: false });
     expect(askView(plan, ENDPOINTS, 'target.size=lap&ref=a', lenient)).toMatchObject({
       ok: true,
       query: 'target.size=lap',
     });
-    expect(askView(plan, ENDPOINTS, query.replace('utm_source', 'utmsource'), lenient).ok).toBe(
-      true,
-    );
+    const query = 'fbclid=a1&target.size=lap&utm_source=mail&utm_medium=a_b';
+    expect(askView(plan, ENDPOINTS, query, lenient)).toMatchObject({
+      ok: true,
+      query: 'target.size=lap',
+    });
+    for (const broken of ['target.si_ze=lap', 'target.size=lap&cuts.1=8', 'target.size=lap&%zz=1'])
+      expect(askView(plan, ENDPOINTS, broken, lenient).ok, broken).toBe(false);
   });
   test('shows the example where only that was asked', () => {
     expect(askView(plan, ENDPOINTS, 'ref=mail', lenient)).toMatchObject({
       ok: true,
+      isExample: true,
       query: plan.example,
     });
+    expect(askView(plan, ENDPOINTS, 'target.size=lap&ref=mail', lenient).isExample).toBe(false);
+    expect(askView(plan, ENDPOINTS, 'ref=mail', strict).isExample).toBe(false);
   });
   test('is a bug where no endpoint answers', () => {
     expect(() => askView(plan, [], '', strict)).toThrow('/v1/plan');

@@ -1,7 +1,7 @@
 import { Hono } from 'hono';
 import { describe, expect, test, vi } from 'vitest';
-import { app } from '../../../api/app.ts';
-import type { Surroundings } from '../../../api/http/limit-rate.ts';
+import { answerRequest, app } from '../../../api/app.ts';
+import { RATE_LIMIT_POLICY, type Surroundings } from '../../../api/http/limit-rate.ts';
 import { mountFrames } from '../../../api/pages/mount-frames.ts';
 import { VIEWS } from '../../../api/pages/views.ts';
 
@@ -70,6 +70,21 @@ describe('/embed/<view>', () => {
     expect([answer.status, isFramable(answer)]).toEqual([429, true]);
     expect(answer.headers.get('retry-after')).toBe('60');
     expect(await answer.text()).toContain('wait 60 seconds');
+  });
+  test('tells the policy on every answer that counts, and counts what is held again', async () => {
+    const keys: string[] = [];
+    const RATE_LIMIT = { limit: async () => ({ success: keys.push('') <= 3 }) };
+    for (const path of ['plan?target.size=cot', 'plan?target.size=x', 'plan?target.size=cot']) {
+      const answer = await answerRequest(new Request(`http://held.test/embed/${path}`), {
+        RATE_LIMIT,
+      });
+      expect(answer.headers.get('ratelimit-policy')).toBe(RATE_LIMIT_POLICY);
+    }
+    expect(keys.length).toBe(3);
+    const request = new Request('http://held.test/embed/plan?target.size=cot');
+    const refused = await answerRequest(request, { RATE_LIMIT });
+    expect([refused.status, isFramable(refused), keys.length]).toEqual([429, true, 4]);
+    expect(await refused.text()).toContain('wait 60 seconds');
   });
   test('says so in a frame where the service fails, and tells nothing of the inside', async () => {
     const log = vi.spyOn(console, 'error').mockImplementation(() => undefined);

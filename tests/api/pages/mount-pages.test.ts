@@ -1,6 +1,8 @@
+import { Hono } from 'hono';
 import { describe, expect, test } from 'vitest';
-import { app } from '../../../api/app.ts';
-import { MARKERS } from '../../../api/pages/mount-pages.ts';
+import { app, ENDPOINTS } from '../../../api/app.ts';
+import { RATE_LIMIT_POLICY, type Surroundings } from '../../../api/http/limit-rate.ts';
+import { MARKERS, mountPages } from '../../../api/pages/mount-pages.ts';
 import { listFiles, readText } from '../../structure/source-tree.ts';
 
 const FILE = `<head><title>T</title>${MARKERS.head}</head><ragbloom-plan>${MARKERS.result}</ragbloom-plan>`;
@@ -47,6 +49,9 @@ describe('whole pages without scripts', () => {
     const answer = await ask('/wash?utmsource=mail&_ga=1');
     expect(answer.status).toBe(200);
   });
+  test('have the example for those without scripts alone where only that was appended', async () => {
+    expect(await (await ask('/?utm_source=x')).text()).toBe(await (await ask('/')).text());
+  });
   test('have a tag of their own, not that of the file', async () => {
     const [one, other] = await Promise.all([ask('/?target.size=lap'), ask('/?target.size=cot')]);
     const tag = one.headers.get('etag') ?? '';
@@ -62,6 +67,33 @@ describe('whole pages without scripts', () => {
     expect([answer.status, await answer.text()]).toEqual([200, FILE]);
     expect(answer.headers.get('cache-control')).toBe('no-store');
     expect(await (await ask('/', {}, { RATE_LIMIT })).text()).toContain('<noscript>');
+  });
+  test('count by whatever stands behind the question mark, and tell the policy then', async () => {
+    const keys: string[] = [];
+    const RATE_LIMIT = { limit: async () => ({ success: keys.push('') < 9 }) };
+    const count = async (path: string) => {
+      const before = keys.length;
+      const { headers } = await ask(path, {}, { RATE_LIMIT });
+      return [keys.length - before, headers.get('ratelimit-policy')];
+    };
+    expect(await count('/')).toEqual([0, null]);
+    for (const path of ['/?_=1', '/?a=', '/?target.size=lap', '/?target.width=x'])
+      expect(await count(path), path).toEqual([1, RATE_LIMIT_POLICY]);
+  });
+  test('reckon their example once', async () => {
+    const asked: string[] = [];
+    const spied = ENDPOINTS.map(({ path, understandQuery }) => ({
+      path,
+      understandQuery: (query: string) => {
+        asked.push(query);
+        return understandQuery(query);
+      },
+    }));
+    const pages = new Hono<Surroundings>();
+    mountPages(pages, spied);
+    for (const path of ['/', '/?_=1', '/?_=2', '/?a=', '/'])
+      expect((await pages.request(`http://ours.test${path}`, {}, { ASSETS })).status).toBe(200);
+    expect(asked.length).toBe(1);
   });
   test('are not there where there is no file, and take no other method', async () => {
     expect((await ask('/layout')).status).toBe(404);

@@ -11,7 +11,7 @@ const telling = {
 
 describe('writeResult', () => {
   test('tells figures, cautions and the form, and escapes them', () => {
-    const html = writeResult({ ok: true, query: '', telling }, '<form></form>');
+    const html = writeResult({ ok: true, isExample: true, query: '', telling }, '<form></form>');
     expect(html).toBe(
       '<div class="told" lang="en"><link rel="stylesheet" href="/look/told.css"><h2>A &lt;b&gt;</h2>' +
         '<noscript><img src="/v1/plan.svg?a=1&amp;b=2" alt="A &lt;b&gt;"></noscript>' +
@@ -20,7 +20,9 @@ describe('writeResult', () => {
     );
   });
   test('puts no noscript into a noscript, which HTML does not allow', () => {
-    expect(writeResult({ ok: true, query: '', telling }, '', true)).not.toContain('<noscript>');
+    expect(writeResult({ ok: true, isExample: true, query: '', telling }, '', true)).not.toContain(
+      '<noscript>',
+    );
   });
   test('says every fault in words, and keeps the form', () => {
     const faults = [
@@ -28,7 +30,7 @@ describe('writeResult', () => {
       { code: 'unknown-key', path: ['<script>'] },
       { code: 'missing', path: ['target', 'height'] },
     ] as const;
-    const html = writeResult({ ok: false, query: '', faults }, '<form></form>');
+    const html = writeResult({ ok: false, isExample: false, query: '', faults }, '<form></form>');
     expect(html).toContain('<li>spare is 300, which is too large: the most is 100.</li>');
     expect(html).toContain('&lt;script&gt;');
     expect(html).toContain('<li>Height is missing: give it.</li>');

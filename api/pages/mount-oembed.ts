@@ -55,23 +55,23 @@ function describeFrame(
   ask: OembedAsk,
   endpoints: Endpoints,
 ): Outcome<Record<string, string | number>> {
-  const { address, view, most } = ask;
+  const { address, origin, view, most } = ask;
   const isFrame = address.pathname.startsWith('/embed/');
   const { query, own } = splitQuery(address.search);
   const wishes = isFrame ? own : [];
   const { faults } = readWishes(wishes);
   const seen = askView(view, endpoints, query, { isLenient: !isFrame });
   if (!seen.ok || faults.length > 0) return fail([...(seen.ok ? [] : seen.faults), ...faults]);
-  const asked = query === '' ? '' : seen.query;
+  const asked = seen.isExample ? '' : seen.query;
   const carried = wishes.map(([name, value]) => `_${name}=${encodeURIComponent(value)}`);
   const search = [asked, ...carried].filter((part) => part !== '').join('&');
-  const source = `${address.origin}/embed/${view.name}${search === '' ? '' : `?${search}`}`;
+  const source = `${origin}/embed/${view.name}${search === '' ? '' : `?${search}`}`;
   const width = Math.min(WIDTH, most.width);
   const height = Math.min(width < NARROW.width ? NARROW.height : view.height, most.height);
   const { title } = seen.telling;
   return succeed({
     ...{ version: '1.0', type: 'rich', title },
-    ...{ provider_name: 'Ragbloom', provider_url: address.origin, cache_age: AGE },
+    ...{ provider_name: 'Ragbloom', provider_url: origin, cache_age: AGE },
     ...{ width, height },
     html: `<iframe src="${escapeText(source)}" width="${width}" height="${height}" frameborder="0" title="${escapeText(title)}"></iframe>`,
   });

@@ -7,6 +7,8 @@ export interface OembedAsk {
   readonly format: string;
   /** The address that somebody pasted. */
   readonly address: URL;
+  /** What a frame of it is asked from: never a lesser scheme than that of the request or of the address. */
+  readonly origin: string;
   readonly view: View;
   /** Pixels that neither side may be above. */
   readonly most: { readonly width: number; readonly height: number };
@@ -41,7 +43,10 @@ export function readOembed(request: URL): Outcome<OembedAsk> {
     return fail([{ code: 'not-found', path: ['url'], received: address.value.href }]);
   }
   const most = { width: width.value, height: height.value };
-  return succeed({ format: given('format')[0] ?? 'json', address: address.value, view, most });
+  const format = given('format')[0] ?? 'json';
+  // Behind a proxy that ends TLS the request itself comes in plain.
+  const { origin } = address.value.protocol === 'https:' ? address.value : request;
+  return succeed({ format, address: address.value, origin, view, most });
 }
 
 /** The view that an address shows, if it is one of ours. */

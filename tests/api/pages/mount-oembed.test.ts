@@ -55,6 +55,24 @@ describe('/oembed', () => {
       'src="http://ours.test/embed/plan?target.size=lap"',
     );
   });
+  test('frames what is appended and nothing else as what it is, the example', async () => {
+    expect((await read(`${home}/?fbclid=a`))['html']).toContain(
+      'src="http://ours.test/embed/plan"',
+    );
+  });
+  test.each([
+    ['https', 'http'],
+    ['http', 'https'],
+    ['https', 'https'],
+  ])('asked over %s for an address of %s, frames over https', async (by, of) => {
+    const url = encodeURIComponent(`${of}://ours.test/`);
+    const fields = (await (await app.request(`${by}://ours.test/oembed?url=${url}`)).json()) as {
+      readonly html: string;
+      readonly provider_url: string;
+    };
+    expect(fields.provider_url).toBe('https://ours.test');
+    expect(fields.html).toContain('src="https://ours.test/embed/plan"');
+  });
   test.each([
     ['of another host', 'http://other.test/', '', 404, 'not-found'],
     ['of no page to share', `${home}/api`, '', 404, 'not-found'],

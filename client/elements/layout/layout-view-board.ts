@@ -62,7 +62,7 @@ export function boardView(context: LayoutContext, grid: ShownGrid): TemplateResu
         aria-readonly=${context.isLocked('fixed') ? 'true' : nothing}
         @keydown=${(event: KeyboardEvent) => pressKey(event, standing, act)}
         @click=${(event: Event) => onPlace(event, act.tap)}
-        @pointerdown=${(event: PointerEvent) => watchHold(event, () => onPlace(event, act.pin))}
+        @pointerdown=${(event: PointerEvent) => onPlace(event, (place) => watchHold(event, () => act.pin(place)))}
         @contextmenu=${(event: Event) => event.preventDefault()}
       >
         <colgroup>
@@ -103,6 +103,7 @@ function groupMeetings({ meetings }: ShownGrid, columns: number) {
   return rows;
 }
 
+/** Has a deed done on the block that an event is about; an event tells that only while it is dispatched. */
 function onPlace(event: Event, deed: (place: number) => void): void {
   const cell = event.composedPath().find((node) => node instanceof HTMLTableCellElement);
   const place = (cell as HTMLTableCellElement | undefined)?.dataset['place'];

@@ -14,10 +14,8 @@ export function watchHold(down: PointerEvent, held: () => void): void {
   const listen = { signal: end.signal };
   const timer = setTimeout(() => {
     end.abort();
+    swallowTap(target);
     held();
-    const swallow = (event: Event) => event.stopPropagation();
-    target.addEventListener('click', swallow, { once: true });
-    setTimeout(() => target.removeEventListener('click', swallow), LONG);
   }, LONG);
   end.signal.addEventListener('abort', () => clearTimeout(timer));
   const move = (event: Event) => {
@@ -27,5 +25,20 @@ export function watchHold(down: PointerEvent, held: () => void): void {
   target.addEventListener('pointermove', move, listen);
   for (const name of ['pointerup', 'pointercancel']) {
     target.addEventListener(name, () => end.abort(), listen);
+  }
+}
+
+/** However long the finger rests on: until the tap that its lifting makes, or some time after, or another touch. */
+function swallowTap(target: EventTarget): void {
+  const end = new AbortController();
+  const listen = { signal: end.signal };
+  const swallow = (event: Event) => {
+    event.stopPropagation();
+    end.abort();
+  };
+  target.addEventListener('click', swallow, listen);
+  target.addEventListener('pointerdown', () => end.abort(), listen);
+  for (const name of ['pointerup', 'pointercancel']) {
+    target.addEventListener(name, () => setTimeout(() => end.abort(), LONG), listen);
   }
 }

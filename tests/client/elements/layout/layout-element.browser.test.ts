@@ -110,6 +110,23 @@ describe('LayoutElement', () => {
     expect(inside(element).querySelectorAll('td[tabindex="0"]')).toHaveLength(1);
   });
 
+  test('a finger that rests on a block pins it, and the tap that follows takes up nothing', async () => {
+    const element = await open();
+    const before = readCells(element);
+    await tap(element, 9);
+    const touch = { bubbles: true, composed: true, pointerType: 'touch' };
+    const block = find(cell(element, 0), 'b');
+    block.dispatchEvent(new PointerEvent('pointerdown', touch));
+    await expect.poll(() => cell(element, 0).ariaLabel).toContain('pinned');
+    block.dispatchEvent(new PointerEvent('pointerup', touch));
+    block.click();
+    await element.updateComplete;
+    expect(readCells(element)).toBe(before);
+    expect(said(element)).toContain('A1 is pinned');
+    await tap(element, 1, 7);
+    expect(readCells(element)[7]).toBe(before[1]);
+  });
+
   test('another arrangement leaves pinned blocks where they are', async () => {
     const element = await open();
     const before = readCells(element);

@@ -40,6 +40,20 @@ describe('watchHold', () => {
     expect(tapped).toHaveBeenCalledOnce();
   });
 
+  test('watchHold swallows that tap however long the finger rests on, and no tap of another touch', () => {
+    const { cell, tapped } = rest('touch');
+    vi.advanceTimersByTime(3000);
+    fire(cell, 'pointerup', { pointerType: 'touch' });
+    cell.click();
+    expect(tapped).not.toHaveBeenCalled();
+    const other = rest('touch');
+    vi.advanceTimersByTime(600);
+    fire(other.cell, 'pointerup', { pointerType: 'touch' });
+    fire(other.cell, 'pointerdown', { pointerType: 'touch' });
+    other.cell.click();
+    expect(other.tapped).toHaveBeenCalledOnce();
+  });
+
   test('watchHold takes a short tap for a tap, and a finger that slides for a scroll', () => {
     for (const [name, init] of [
       ['pointerup', {}],

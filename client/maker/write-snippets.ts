@@ -52,7 +52,7 @@ function writeScript(
     preset: query,
     locked: locked.join(' '),
     lang: language,
-    currency,
+    currency: readCurrency(currency),
   })
     .filter(([, value]) => value !== '')
     .map(([name, value]) => ` ${name}="${quote(value)}"`);
@@ -87,7 +87,7 @@ function writeWishes({ locked, language, currency, scheme, colors }: MakerState)
   const wishes = [
     ['lang', language],
     ['locked', locked.join(' ')],
-    ['currency', currency],
+    ['currency', readCurrency(currency)],
     ['scheme', scheme],
     ...hues,
   ] as const;
@@ -95,6 +95,11 @@ function writeWishes({ locked, language, currency, scheme, colors }: MakerState)
     .filter(([, value]) => value !== '')
     .map(([name, value]) => pair(`_${name}`, value))
     .join('&');
+}
+
+/** A currency once it is typed in full: of half a one an element would say that it cannot be used. */
+function readCurrency(typed: string): string {
+  return /^[a-z]{3}$/i.test(typed) ? typed : '';
 }
 
 function pair(name: string, value: string): string {

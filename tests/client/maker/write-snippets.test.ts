@@ -43,6 +43,16 @@ describe('writeSnippets', () => {
       'https://a.test/embed/plan?target.size=throw&_lang=es',
     );
   });
+  test('names a currency once all its three letters are typed', () => {
+    const written = (currency: string) => {
+      const { script, frame, address } = writeSnippets({ ...state, currency }, home);
+      return [script, frame, address].map((text) => /currency="?=?(\w*)/.exec(text)?.[1]);
+    };
+    for (const typed of ['', 'E', 'EU', 'E1R']) {
+      expect(written(typed)).toEqual([undefined, undefined, undefined]);
+    }
+    expect(written('EUR')).toEqual(['EUR', 'EUR', 'EUR']);
+  });
   test('has no picture where nothing is to be drawn', () => {
     expect(writeSnippets(startState('wash'), home).picture).toBeUndefined();
     expect(writeSnippets({ ...state, values: {} }, home).picture).toBeUndefined();

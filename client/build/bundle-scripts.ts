@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { type BuildOptions, build, type Metafile } from 'esbuild';
 import { sourceOf } from './join-views.ts';
+import { tryAgain } from './try-again.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -32,7 +33,7 @@ export async function bundleScripts(options: BuildOptions): Promise<readonly Scr
   });
   return Object.entries(metafile?.outputs ?? {}).map(([path, output]) => {
     const found = outputFiles?.find((file) => file.path.endsWith(`/${path}`));
-    const contents = found?.contents ?? new Uint8Array();
+    const contents = new TextEncoder().encode(tryAgain(found?.text ?? ''));
     return {
       ...{ name: basename(path), contents, gzip: gzipSync(contents, { level: 9 }).length },
       ...{ entry: output.entryPoint && sourceOf(output.entryPoint), imports: listImports(output) },

@@ -10,6 +10,7 @@ async function openPlan(path: string, view?: View): Promise<Page> {
   const page = await open(path, view);
   await page.locator('ragbloom-plan .figures').waitFor();
   await page.locator('ragbloom-plan .busy').waitFor({ state: 'detached' });
+  await page.locator('ragbloom-plan .work').waitFor();
   return page;
 }
 

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { listFiles, readText } from '../structure/source-tree.ts';
 import { findViolations } from '../support/axe.ts';
 import { usePages, type View } from '../support/browser.ts';
 
@@ -121,5 +122,29 @@ describe('the page /embed', () => {
     const page = await open('/embed', { javaScript: false });
     await page.getByRole('link', { name: /^\/embed\/size/ }).click();
     expect(await page.getByRole('row', { name: /^Blocks/ }).isVisible()).toBe(true);
+  });
+});
+
+describe('the way to /embed', () => {
+  const pages = listFiles('client/pages/*.html').filter((page) => !page.endsWith('/api.html'));
+
+  test('is in the nav of every page, and marked on its own', () => {
+    expect(pages.length).toBeGreaterThanOrEqual(8);
+    for (const page of pages) {
+      const current = page.endsWith('/embed.html') ? ' aria-current="page"' : '';
+      expect(readText(page), page).toMatch(
+        new RegExp(`<nav aria-label="Pages">.*<a href="/embed"${current}>On your page</a></nav>`),
+      );
+    }
+  });
+
+  test.each(['/', '/counter', '/embed'])('has room at 320 pixels on %s', async (path) => {
+    const page = await open(path, { width: 320, height: 740 });
+    const nav = page.getByRole('navigation', { name: 'Pages' });
+    const box = await nav.getByRole('link', { name: 'On your page' }).boundingBox();
+    expect(box?.height).toBe(44);
+    expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(320);
+    expect((await nav.boundingBox())?.height, 'two lines').toBe(88);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
   });
 });

@@ -243,6 +243,7 @@ export class CompareElement extends HostedElement<CompareText> {
   }
 }
 
-function tell({ shared, light }: CompareText, fault: Fault): string {
-  return sayFault(shared.faults, fault, () => light.wrong);
+function tell({ shared, light, compare }: CompareText, fault: Fault): string {
+  const isNoPlan = fault.code === 'target-unclear' && fault.path.length === 0;
+  return isNoPlan ? compare.noPlan : sayFault(shared.faults, fault, () => light.wrong);
 }

@@ -13,6 +13,8 @@ td b{font-size:1.2em}
 .pairs dt{font-size:1em}
 [tabindex]{max-height:24em;overflow:auto}
 .work li{padding-top:0}
+.ways{display:flex;flex-wrap:wrap;gap:0 1.4em}
+.ways a{color:inherit;min-height:44px;display:grid;align-items:center}
 .heaps{display:flex;flex-wrap:wrap;gap:.1em 1.1em;margin-inline-start:2.3em;font-variant-numeric:tabular-nums}
 .rows{display:grid;word-spacing:.15em}
 .work li p{margin-inline-start:2.3em}

@@ -90,18 +90,28 @@ function clothRow(
 ): TemplateResult {
   const kind = row.isWordy ? 'wordy' : '';
   return html`<tr>
-    <th scope="row">${nameCloth(context, row)}</th>
+    <th scope="row">${nameCloth(context, words, row)}</th>
     <td>${row.squares}</td>
     <td class=${kind}>${sayBuy(context, words, row.each)}</td>
     <td class=${kind}>${sayBuy(context, words, row.all)}</td>
   </tr>`;
 }
 
-/** The letters of the prints with their names where they have some, or the fabric and what it is for. */
-function nameCloth({ text }: MakingContext, { role, fabric, prints }: ClothGroup): string {
+/**
+ * The letters of the prints with their names where they have some, or the fabric and what it is for. Where a row is of
+ * several prints, what it tells is for each of them, and it says so.
+ */
+function nameCloth(
+  { text }: MakingContext,
+  { sheet }: HandOut['words'],
+  { role, fabric, prints }: ClothGroup,
+): string {
   if (prints.length === 0) return `${text.fabric(fabric)}, ${text.role(role).toLowerCase()}`;
+  const isNamed = prints.some(({ letter, name }) => name !== letter);
   const named = prints.map(({ letter, name }) => (name === letter ? letter : `${letter} ${name}`));
-  return role === 'top' ? named.join(', ') : `${text.role(role)}: ${named.join(', ')}`;
+  const head = role === 'top' ? '' : `${text.role(role)}: `;
+  const kind = isNamed ? '' : `${text.fabric(fabric)} `;
+  return `${head}${kind}${named.join(', ')}${prints.length > 1 ? ` ${sheet.ofEach}` : ''}`;
 }
 
 function sayBuy(

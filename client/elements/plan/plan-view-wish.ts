@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import type { Region } from '#core/contract.ts';
+import type { Region, Unit } from '#core/contract.ts';
 import type { ReadWish } from '#core/wish/read-wish.ts';
 import { type Draft, editDraft } from '../../data/draft.ts';
 import { SIZE_NAMES, UNKNOWN_SIZES } from '../../data/names.ts';
@@ -63,9 +63,14 @@ function sayRead({ text }: PlanContext, { unit, target }: ReadWish): string {
       ? text.size(target.size)
       : 'columns' in target
         ? text.wish.blocks(target.columns, target.rows)
-        : 'width' in target &&
-          writeMeasure(text.language, unit, Number(target.width), Number(target.height));
+        : 'width' in target && saySides(text.language, unit, [target.width, target.height]);
   return text.wish.read(said || '');
+}
+
+/** Two lengths; with a unit of their own, as they were said. */
+function saySides(language: string, unit: Unit, sides: readonly (string | number)[]): string {
+  const figures = sides.map(Number);
+  return figures.some(Number.isNaN) ? sides.join(' × ') : writeMeasure(language, unit, ...figures);
 }
 
 function sizeView(context: PlanContext): TemplateResult {

@@ -28,7 +28,7 @@ export function planView(context: PlanContext, hasFoot: boolean): TemplateResult
             ]
       }
     </div>
-    ${below ? below.view(context) : html`<div class="later"></div>`}
+    ${below ? below.view(context, hasFoot) : html`<div class="later"></div>`}
     <p class="hidden" role="status" aria-atomic="true">${sayPlan(context)}</p>
     ${answer && hasFoot ? footView(context, answer) : ''}
   </div>`;

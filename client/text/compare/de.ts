@@ -5,7 +5,9 @@ export const de: CompareWords = {
   title: 'Zwei Pläne',
   plans: { a: 'Der eine Plan', b: 'Der andere Plan' },
   hint: 'Füge die Adresse eines Plans ein.',
-  none: 'Füge oben die Adressen zweier Pläne ein, oder verdopple einen davon.',
+  none: 'Füge oben die Adressen zweier Pläne ein. Ein Plan, der da ist, lässt sich verdoppeln.',
+  noPlan:
+    'Das ist nicht die Adresse eines Plans. Öffne den Plan, kopiere die Adresse seiner Seite und füge sie hier ein.',
   double: 'Verdoppeln',
   doublings: { long: 'Doppelt so lang', both: 'In beide Richtungen doppelt' },
   swap: 'Plätze tauschen',

@@ -4,7 +4,9 @@ export const en = {
   plans: { a: 'One plan', b: 'The other plan' },
   /** Below each field. */
   hint: 'Paste the address of a plan.',
-  none: 'Paste the addresses of two plans above, or double one of them.',
+  none: 'Paste the addresses of two plans above. A plan that is there can be doubled.',
+  noPlan:
+    'That is not the address of a plan. Open the plan, copy the address of its page and paste it here.',
   double: 'Double it',
   doublings: { long: 'Twice as long', both: 'Twice each way' },
   swap: 'Change places',

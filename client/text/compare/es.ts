@@ -5,7 +5,9 @@ export const es: CompareWords = {
   title: 'Dos planes',
   plans: { a: 'Un plan', b: 'El otro plan' },
   hint: 'Pega la dirección de un plan.',
-  none: 'Pega arriba las direcciones de dos planes, o duplica uno de ellos.',
+  none: 'Pega arriba las direcciones de dos planes. El que ya esté se puede duplicar.',
+  noPlan:
+    'Eso no es la dirección de un plan. Abre el plan, copia la dirección de su página y pégala aquí.',
   double: 'Duplicarlo',
   doublings: { long: 'El doble de largo', both: 'El doble por cada lado' },
   swap: 'Intercambiar',

@@ -5,7 +5,9 @@ export const fr: CompareWords = {
   title: 'Deux plans',
   plans: { a: 'Un plan', b: 'L’autre plan' },
   hint: 'Collez l’adresse d’un plan.',
-  none: 'Collez ci-dessus les adresses de deux plans, ou doublez l’un d’eux.',
+  none: 'Collez ci-dessus les adresses de deux plans. Un plan déjà là peut être doublé.',
+  noPlan:
+    'Ce n’est pas l’adresse d’un plan. Ouvrez le plan, copiez l’adresse de sa page et collez-la ici.',
   double: 'Le doubler',
   doublings: { long: 'Deux fois plus long', both: 'Le double de chaque côté' },
   swap: 'Échanger',

@@ -82,4 +82,10 @@ export const de: MakingWords = {
     assumptions: 'Was wir angenommen haben',
     why: 'Wie jede Zahl zustande kommt',
   },
+  ways: {
+    title: 'Mit diesem Plan weiter',
+    counter: 'An den Zuschneidetisch',
+    compare: 'Vergleichen',
+    layout: 'Blöcke umlegen',
+  },
 };

@@ -69,4 +69,10 @@ export const en = {
     assumptions: 'What we took for granted',
     why: 'How each figure is reckoned',
   },
+  ways: {
+    title: 'Take this plan along',
+    counter: 'To the cutting counter',
+    compare: 'Compare it',
+    layout: 'Move its blocks',
+  },
 };

@@ -83,4 +83,10 @@ export const es: MakingWords = {
     assumptions: 'Lo que hemos supuesto',
     why: 'Cómo sale cada cifra',
   },
+  ways: {
+    title: 'Seguir con este plan',
+    counter: 'Al mostrador de corte',
+    compare: 'Compararlo',
+    layout: 'Mover los bloques',
+  },
 };

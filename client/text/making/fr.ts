@@ -83,4 +83,10 @@ export const fr: MakingWords = {
     assumptions: 'Ce que nous avons supposé',
     why: 'D’où vient chaque chiffre',
   },
+  ways: {
+    title: 'Continuer avec ce plan',
+    counter: 'Au comptoir de coupe',
+    compare: 'Le comparer',
+    layout: 'Déplacer les blocs',
+  },
 };

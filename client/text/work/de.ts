@@ -34,6 +34,7 @@ export const de: WorkWords = {
     cloth: 'Stoff',
     squares: (cut) => `Quadrate von ${cut}`,
     each: 'Jede Person kauft',
+    ofEach: '(je Stoff)',
     all: (pupils) => `Der Kurs kauft, ${count(pupils, 'Person', 'Personen')}`,
     list: 'Was mitzubringen ist',
     thread: 'Garn, höchstens etwa',

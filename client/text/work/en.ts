@@ -33,6 +33,8 @@ export const en = {
     cloth: 'Cloth',
     squares: (cut: string) => `Squares of ${cut}`,
     each: 'Each pupil buys',
+    /** Behind several prints of which the same is bought. */
+    ofEach: '(of each)',
     all: (pupils: number) => `The class buys, ${count(pupils, 'pupil', 'pupils')}`,
     list: 'What to bring',
     thread: 'Thread, at most about',

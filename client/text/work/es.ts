@@ -33,6 +33,7 @@ export const es: WorkWords = {
     cloth: 'Tela',
     squares: (cut) => `Cuadrados de ${cut}`,
     each: 'Cada persona compra',
+    ofEach: '(de cada tela)',
     all: (pupils) => `El taller compra, ${count(pupils, 'persona', 'personas')}`,
     list: 'Qué traer',
     thread: 'Hilo, como mucho unos',

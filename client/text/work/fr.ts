@@ -34,6 +34,7 @@ export const fr: WorkWords = {
     cloth: 'Tissu',
     squares: (cut) => `Carrés de ${cut}`,
     each: 'Chaque élève achète',
+    ofEach: '(de chaque tissu)',
     all: (pupils) => `Le cours achète, ${count(pupils, 'élève', 'élèves')}`,
     list: 'Ce qu’il faut apporter',
     thread: 'Fil, au plus environ',

@@ -15,7 +15,7 @@ describe('startBelow', () => {
   test('startBelow shows what the quilt is made of before there is a plan, and the sheets with it', async () => {
     const { view } = await startBelow(root, 'en');
     const parts = (change?: { readonly answer: undefined }) =>
-      [...renderFresh(view(watchContext(change))).querySelectorAll('[part]')].map((part) =>
+      [...renderFresh(view(watchContext(change), false)).querySelectorAll('[part]')].map((part) =>
         part.getAttribute('part'),
       );
     expect(parts({ answer: undefined })).toEqual(['blocks', 'cloth']);
@@ -32,19 +32,32 @@ describe('startBelow', () => {
 
   test('startBelow speaks the language that it is asked for', async () => {
     const { view } = await startBelow(root, 'de');
-    expect(readText(renderFresh(view(watchContext())), '.work h2')).toBe('Die Arbeit');
+    expect(readText(renderFresh(view(watchContext(), false)), '.work h2')).toBe('Die Arbeit');
+  });
+
+  test('startBelow leads on with the very plan on a page of ours, and from there alone', async () => {
+    const { view } = await startBelow(root, 'en');
+    const ways = (isOurs: boolean) =>
+      [...renderFresh(view(watchContext(), isOurs)).querySelectorAll('.ways a')].map((way) =>
+        way.getAttribute('href'),
+      );
+    expect(ways(false)).toEqual([]);
+    const [counter, compare, layout] = ways(true);
+    expect(counter).toMatch(/^\/counter\?target\.size=throw/);
+    expect(compare).toMatch(/^\/compare\?a=target\.size%3Dthrow/);
+    expect(layout).toMatch(/^\/layout\?columns=5&rows=6&.*#[A-D]{5}(-[A-D]{5}){5}$/);
   });
 
   test('startBelow prints when the button is pressed', async () => {
     const { view } = await startBelow(root, 'en');
     const context = watchContext();
-    find(renderFresh(view(context)), '.sheets > .part > button').click();
+    find(renderFresh(view(context, false)), '.sheets > .part > button').click();
     expect(context.act.print).toHaveBeenCalledOnce();
   });
 
   test('startBelow lays over the plan what was asked for', async () => {
     const { view } = await startBelow(root, 'en');
-    const shown = renderFresh(view(watchContext({ aside: () => html`<dialog></dialog>` })));
+    const shown = renderFresh(view(watchContext({ aside: () => html`<dialog></dialog>` }), false));
     expect(shown.querySelector('dialog')).not.toBeNull();
   });
 });

@@ -1,5 +1,4 @@
 import type { PropertyDeclarations } from 'lit';
-import type { Unit } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
 import { type Asker, makeAsker } from '../data/asker.ts';
 import { type AnyDraft, dropFaulty, writeQuery } from '../data/draft.ts';
@@ -7,12 +6,13 @@ import { keepDraft, readDraft } from '../data/draft-store.ts';
 import { type HistoryWay, keepAddress } from '../data/keep-address.ts';
 import type { Loaded, Source } from '../data/load-answer.ts';
 import { tellOnce } from '../data/read-host-input.ts';
-import { type Called, switchUnit } from '../fields/switch-unit.ts';
 import type { AskStatus, Errand, ShownAnswer } from './errand.ts';
+import { holdLocked } from './hold-locked.ts';
 import { HostedElement } from './hosted-element.ts';
 import { keepEarly } from './keep-early.ts';
+import { readHost } from './read-host.ts';
 import { readSearch } from './read-search.ts';
-import { holdLocked, readStart } from './read-start.ts';
+import type { Start, Started } from './read-start.ts';
 import type { FormFacts } from './tell-form.ts';
 
 /** How long typing must rest before the service is asked, in milliseconds. */
@@ -21,6 +21,8 @@ const REST = 300;
 const LONGEST_ADDRESS = 4000;
 /** How often what cannot be had of a preset is left out and the rest asked for. */
 const TRIES = 3;
+/** What the host asks with: a change begins anew. */
+const ASKED = ['preset', 'request', 'api', 'unit', 'locked'];
 
 /**
  * An element that asks the service: where the question comes from, when it is asked, what becomes of the answer.
@@ -39,7 +41,8 @@ export abstract class AskingElement<
 
   declare protected status: AskStatus<Kind, Answer>;
 
-  #called: Called = {};
+  /** Where the question comes from that is begun with. */
+  #start: Start | undefined;
   /** The place last typed into: one entry in the history for one field, not for each figure of it. */
   #typedAt = '';
   #history: HistoryWay = 'leave';
@@ -55,8 +58,6 @@ export abstract class AskingElement<
     rest: REST,
   });
 
-  /** Whether `remember` keeps what was typed; an element that keeps something else says no. */
-  protected readonly keepsDraft: boolean = true;
   /** What it asks for. */
   protected abstract readonly errand: Errand<Kind, Answer, Core>;
   /** Where the service and the core for the device are; whoever registers the element says so. */
@@ -66,8 +67,7 @@ export abstract class AskingElement<
 
   constructor() {
     super();
-    const draft = {} as Kind;
-    this.status = { draft, faults: [], hostFaults: [], from: 'service', isBusy: true };
+    this.status = { draft: {} as Kind, faults: [], hostFaults: [], from: 'service', isBusy: true };
   }
 
   /** The canonical query of the answer; empty while there is none to what was typed. Setting it asks that. */
@@ -96,8 +96,7 @@ export abstract class AskingElement<
 
   override willUpdate(changed: Map<PropertyKey, unknown>): void {
     super.willUpdate(changed);
-    const isAsked = ['preset', 'request', 'api', 'unit', 'locked'].some((key) => changed.has(key));
-    if (isAsked || !this.hasUpdated) this.#beginHere();
+    if (!this.hasUpdated || ASKED.some((key) => changed.has(key))) this.#beginHere();
   }
 
   protected override tellForm(): Omit<FormFacts, 'anchor'> {
@@ -132,17 +131,6 @@ export abstract class AskingElement<
     this.ask();
   }
 
-  /** The draft with its lengths in another unit; they are known as numbers while the answer is to this draft. */
-  protected sayIn(unit: Unit): Kind {
-    const { draft, answer, faults, isBusy } = this.status;
-    if (this.isLocked('unit')) return draft;
-    const input = isBusy || faults.length > 0 ? undefined : answer?.input;
-    const next = switchUnit(draft, unit, { called: this.#called, input });
-    this.#called = next.called;
-    this.restate(next.draft);
-    return next.draft;
-  }
-
   /** What the host set, said in another unit. */
   protected restate(draft: Kind): void {
     this.#host = { ...this.#host, ...holdLocked({} as Kind, draft, this.lockedPlaces) };
@@ -156,6 +144,11 @@ export abstract class AskingElement<
     if (faults.length === 0) this.#asker.now();
   }
 
+  /** What address and device say is read by what is fetched then; an element that mostly has them brings it along. */
+  protected async readStart(start: Start): Promise<Started<Kind>> {
+    return (await import('./read-start.ts')).readStart<Kind>(start, this.errand.keys);
+  }
+
   /** What else an element does with a draft that it begins with. */
   protected laid(_draft: Kind): void {}
 
@@ -167,49 +160,56 @@ export abstract class AskingElement<
     return this.errand.load(writeQuery(draft), source, signal);
   }
 
+  /** Whether what was typed is kept on the device; an element that keeps something else says no. */
+  protected get keepsDraft(): boolean {
+    return this.may(this.remember);
+  }
+
   /** Whom it asks. */
   protected get whom(): Source<Core> {
-    const { source } = this;
-    return {
-      ...source,
-      api: this.api ?? source.api,
-      isAhead: this.ahead || this.may(this.address),
-    };
+    const { source, ahead } = this;
+    return { ...source, api: this.api ?? source.api, isAhead: ahead || this.may(this.address) };
   }
 
   readonly #readAddress = (): void => {
     if (this.may(this.address)) this.#beginHere();
   };
 
-  get #isKept(): boolean {
-    return this.keepsDraft && this.may(this.remember);
-  }
-
   #beginHere(): void {
     const first = this.#first;
     this.#first = '';
     const address = this.may(this.address) && first === '' ? location.search : '';
-    const kept = first || (this.#isKept ? readDraft(this.errand.name) : '');
+    const kept = first || (this.keepsDraft ? readDraft(this.errand.name) : '');
     this.#begin({ address, kept });
   }
 
-  #begin(own: { readonly address: string; readonly kept: string }): void {
+  #begin(own: Pick<Start, 'address' | 'kept'>): void {
     const { errand, unit, lockedPlaces: locked } = this;
     const start = { ...own, preset: this.request ?? this.preset, unit, locked };
-    const { draft, host, faults: hostFaults } = readStart<Kind>(start, errand.keys);
-    this.#host = errand.complete(host);
+    const { draft, faults } = readHost<Kind>(start, errand.keys);
+    const given = { draft, host: draft, faults };
+    const lay = (started: Started<Kind>) => this.#start === start && this.#layStart(started);
+    this.#start = start;
+    this.#asker.stop();
+    this.set(this.hasUpdated ? { isBusy: true } : { draft: errand.complete(draft) });
+    if (own.address + own.kept === '') lay(given);
+    else void this.readStart(start).then(lay, () => lay(given));
+  }
+
+  #layStart({ draft, host, faults: hostFaults }: Started<Kind>): void {
+    this.#host = this.errand.complete(host);
     this.#history = 'leave';
     this.#typedAt = '';
     this.#tries = TRIES;
     this.set({ faults: [], hostFaults });
-    this.#lay(errand.complete(draft));
+    this.#lay(this.errand.complete(draft));
   }
 
   #change(changed: Kind): void {
     this.#tries = 0;
     const draft = holdLocked(changed, this.#host, this.lockedPlaces);
     this.set({ draft, isBusy: true });
-    if (this.#isKept) keepDraft(this.errand.name, writeQuery(draft));
+    if (this.keepsDraft) keepDraft(this.errand.name, writeQuery(draft));
   }
 
   #take(loaded: Loaded<Answer>): void {
@@ -225,8 +225,8 @@ export abstract class AskingElement<
     this.set({ answer, from });
     this.welcome(answer);
     const search = readSearch(answer.links.self);
-    const isKept = this.may(this.address) && search.length <= LONGEST_ADDRESS;
-    if (isKept) keepAddress(search, this.#history);
+    const way = search.length > LONGEST_ADDRESS ? 'leave' : this.#history;
+    if (this.may(this.address)) keepAddress(search, way);
     this.#history = this.#typedAt === '' ? 'leave' : 'replace';
     const how = { detail: { answer, from }, bubbles: true, composed: true };
     this.dispatchEvent(new CustomEvent(this.errand.name, how));
@@ -236,8 +236,7 @@ export abstract class AskingElement<
   #leaveOut(faults: readonly Fault[]): void {
     this.#tries -= 1;
     const rest = this.#tries === 0 ? ({} as Kind) : dropFaulty(this.status.draft, faults);
-    const hostFaults = tellOnce([...this.status.hostFaults, ...faults]);
-    this.set({ hostFaults });
+    this.set({ hostFaults: tellOnce([...this.status.hostFaults, ...faults]) });
     this.#lay(this.errand.complete(rest));
   }
 

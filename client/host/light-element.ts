@@ -6,8 +6,8 @@ import type { SaidCaution } from '../text/cautions/en.ts';
 import type { CautionsWords } from '../text/cautions/source.ts';
 import { type Language, loadText } from '../text/languages.ts';
 import type { LightWords } from '../text/light/source.ts';
-import { AskingElement } from './asking-element.ts';
 import type { ShownAnswer } from './errand.ts';
+import { MeasuredElement } from './measured-element.ts';
 
 /** How money is written, in whole minor units of a currency. */
 type WriteMoney = (language: string, currency: string, minor: number) => string;
@@ -21,9 +21,9 @@ export abstract class LightElement<
   Answer extends ShownAnswer,
   Words extends { readonly light: LightWords },
   Core,
-> extends AskingElement<Kind, Answer, Words, Core> {
+> extends MeasuredElement<Kind, Answer, Words, Core> {
   static override properties: PropertyDeclarations = {
-    ...AskingElement.properties,
+    ...MeasuredElement.properties,
     sentences: { state: true },
     writeMoney: { state: true },
     cautions: { state: true },

@@ -1,18 +1,16 @@
 import type { AnyDraft } from '../data/draft.ts';
 import { type HostInput, readHostInput } from '../data/read-host-input.ts';
 import { switchUnit } from '../fields/switch-unit.ts';
+import { holdLocked } from './hold-locked.ts';
 import { isUnder } from './is-under.ts';
+import { type HostWish, readHost } from './read-host.ts';
 
 /** Where a question may come from before anybody typed. */
-export interface Start {
+export interface Start extends HostWish {
   /** The query of the page's address, where the element keeps it; else empty. */
   readonly address: string;
   /** What was left on this device, as a flat query. */
   readonly kept: string;
-  /** What the host asks for: a flat query, or an object of the API's contract. */
-  readonly preset: unknown;
-  /** The unit that the host measures in. */
-  readonly unit: string | null | undefined;
   /** Places that only the host may set. */
   readonly locked: readonly string[];
 }
@@ -36,15 +34,14 @@ export interface Started<Kind extends AnyDraft> extends HostInput<Kind> {
  * readStart({ ...start, kept: 'unit=cm' }, ['block', 'unit']).draft // => { unit: 'cm', 'block.cut': '20.32' }
  */
 export function readStart<Kind extends AnyDraft>(
-  { address, kept, preset, unit, locked }: Start,
+  { address, kept, locked, ...wish }: Start,
   keys: readonly string[],
 ): Started<Kind> {
-  const read = (given: unknown) => readHostInput<Kind>(given, keys);
-  const given = read(preset ?? '');
-  const isUnitSaid = !unit || given.draft['unit'] !== undefined;
-  const host = isUnitSaid ? given.draft : { ...given.draft, unit };
-  const own = [address, kept].map(read).find(({ draft }) => Object.keys(draft).length > 0);
-  if (own === undefined) return { draft: host, host, faults: given.faults };
+  const { draft: host, faults } = readHost<Kind>(wish, keys);
+  const own = [address, kept]
+    .map((given) => readHostInput<Kind>(given, keys))
+    .find(({ draft }) => Object.keys(draft).length > 0);
+  if (own === undefined) return { draft: host, host, faults };
   const spoken = isUnder('unit', locked) ? host['unit'] : own.draft['unit'];
   const say = (draft: Kind) =>
     switchUnit(draft, spoken === 'cm' ? 'cm' : 'in', { called: {}, input: undefined }).draft;
@@ -53,22 +50,6 @@ export function readStart<Kind extends AnyDraft>(
   return {
     draft: holdLocked(say(own.draft), say(host), locked),
     host: say(host),
-    faults: [...given.faults, ...ownFaults],
+    faults: [...faults, ...ownFaults],
   };
-}
-
-/**
- * A draft with its locked places as the host has them.
- *
- * @example
- * holdLocked({ 'block.cut': '9', washes: '2' }, { 'block.cut': '8' }, ['block']) // => { washes: '2', 'block.cut': '8' }
- */
-export function holdLocked<Kind extends AnyDraft>(
-  draft: Kind,
-  host: Kind,
-  locked: readonly string[],
-): Kind {
-  const pick = (from: Kind, isHeld: boolean) =>
-    Object.entries(from).filter(([path]) => isUnder(path, locked) === isHeld);
-  return Object.fromEntries([...pick(draft, false), ...pick(host, true)]) as Kind;
 }

@@ -2,8 +2,8 @@ import { html, type TemplateResult } from 'lit';
 import type { Fault } from '#core/outcome.ts';
 import { editDraft } from '../../client/data/draft.ts';
 import { loadAnswer, type Source } from '../../client/data/load-answer.ts';
-import { AskingElement } from '../../client/host/asking-element.ts';
 import type { Errand } from '../../client/host/errand.ts';
+import { MeasuredElement } from '../../client/host/measured-element.ts';
 import type { TextSource } from '../../client/text/languages.ts';
 
 /** What the toy asks for: a length of rope, in whatever unit. */
@@ -50,7 +50,7 @@ const toyText: TextSource<ToyWords> = {
 };
 
 /** The least element that the base of all can be tried with. */
-export class ToyElement extends AskingElement<ToyDraft, ToyAnswer, ToyWords, ToyCore> {
+export class ToyElement extends MeasuredElement<ToyDraft, ToyAnswer, ToyWords, ToyCore> {
   static from: Source<ToyCore> = {
     api: '',
     patience: 4000,
@@ -86,8 +86,8 @@ export class ToyElement extends AskingElement<ToyDraft, ToyAnswer, ToyWords, Toy
           )}
       />
       <button id="wider" @click=${() => this.decide({ ...draft, 'rope.width': '2' })}>Wider</button>
-      <button id="in" @click=${() => this.decide(this.sayIn('in'))}>in</button>
-      <button id="cm" @click=${() => this.decide(this.sayIn('cm'))}>cm</button>
+      <button id="in" @click=${() => void this.measureIn('in')}>in</button>
+      <button id="cm" @click=${() => void this.measureIn('cm')}>cm</button>
       <button id="retry" @click=${() => this.ask()}>Try again</button>
       <output>${JSON.stringify({ draft, faults, hostFaults, trouble, from, isBusy })}</output>`;
   }

@@ -7,6 +7,7 @@ import type { OnDevice } from '../../data/on-device.ts';
 import { readHostInput } from '../../data/read-host-input.ts';
 import { keepTicks, readTicks } from '../../data/tick-store.ts';
 import { LightElement } from '../../host/light-element.ts';
+import { readStart, type Start, type Started } from '../../host/read-start.ts';
 import type { Language } from '../../text/languages.ts';
 import { planText, type Text } from '../../text/text.ts';
 import type { PlanActions, PlanContext } from './plan-context.ts';
@@ -58,7 +59,6 @@ export class PlanElement extends LightElement<Draft, ShownPlan, Text, OnDevice> 
 
   protected readonly errand = planErrand;
   protected readonly text = planText;
-  protected override readonly keepsDraft = false;
 
   /** Another plan that was chosen. */
   #wanted: ShownOption | undefined;
@@ -105,7 +105,7 @@ export class PlanElement extends LightElement<Draft, ShownPlan, Text, OnDevice> 
     replace: (draft) => this.decide(draft),
     say: (wishText) => this.#know({ wishText, wishRead: undefined }),
     understand: () => void this.#understand(),
-    measureIn: (unit) => this.decide(this.sayIn(unit)),
+    measureIn: (unit) => void this.measureIn(unit),
     show: (shown) => this.#know({ shown }),
     choose: (option) => {
       this.#wanted = option;
@@ -120,6 +120,16 @@ export class PlanElement extends LightElement<Draft, ShownPlan, Text, OnDevice> 
 
   #know(change: Partial<typeof this.own>): void {
     this.own = { ...this.own, ...change };
+  }
+
+  /** Its ticks are. */
+  protected override get keepsDraft(): boolean {
+    return false;
+  }
+
+  /** Its address nearly always asks for something. */
+  protected override async readStart(start: Start): Promise<Started<Draft>> {
+    return readStart<Draft>(start, this.errand.keys);
   }
 
   protected override get isWrong(): boolean {
@@ -146,7 +156,9 @@ export class PlanElement extends LightElement<Draft, ShownPlan, Text, OnDevice> 
     if (!read.ok) return this.#know({ wishFault: read.faults[0], wishRead: undefined });
     const { unit, ...wish } = read.value;
     this.#know({ wishFault: undefined, wishRead: read.value });
-    const kept = editDraft(editDraft(this.sayIn(unit), 'target'), 'infant');
+    const said = await this.sayIn(unit).catch(() => undefined);
+    if (said === undefined) return this.set({ trouble: 'silent' });
+    const kept = editDraft(editDraft(said, 'target'), 'infant');
     this.decide({ ...kept, ...readHostInput(wish).draft });
   }
 

@@ -81,7 +81,7 @@ export class SizeElement extends LightElement<Draft, ShownSize, Words, Core> {
       act: {
         type: (path, draft) => this.type(path, draft),
         choose: (draft) => this.decide(draft),
-        measureIn: (next) => this.decide(this.sayIn(next)),
+        measureIn: (next) => void this.measureIn(next),
         retry: () => this.ask(),
       },
     });

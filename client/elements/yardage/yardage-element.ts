@@ -85,7 +85,7 @@ export class YardageElement extends LightElement<
       act: {
         type: (path, draft) => this.type(path, draft),
         choose: (draft) => this.decide(draft),
-        measureIn: (next) => this.decide(this.sayIn(next)),
+        measureIn: (next) => void this.measureIn(next),
         retry: () => this.ask(),
       },
     });

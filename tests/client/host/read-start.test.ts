@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { AnyDraft } from '../../../client/data/draft.ts';
-import { holdLocked, readStart, type Start } from '../../../client/host/read-start.ts';
+import { readStart, type Start } from '../../../client/host/read-start.ts';
 
 const KEYS = ['target', 'block', 'unit'];
 const NOTHING: Start = { address: '', kept: '', preset: '', unit: undefined, locked: [] };
@@ -48,19 +48,5 @@ describe('readStart', () => {
     const start = { preset: 'unit=in', locked: ['unit'] };
     const { draft } = read({ ...start, address: '?unit=cm&target.width=101.6' });
     expect(draft).toEqual({ unit: 'in', 'target.width': '40' });
-  });
-});
-
-describe('holdLocked', () => {
-  test('holdLocked takes out what the host has nothing at', () => {
-    expect(holdLocked({ 'block.cut': '9', unit: 'in' } as AnyDraft, {}, ['block'])).toEqual({
-      unit: 'in',
-    });
-  });
-
-  test('holdLocked leaves a draft without locks alone', () => {
-    expect(holdLocked({ 'block.cut': '9' }, { 'block.cut': '8' }, [])).toEqual({
-      'block.cut': '9',
-    });
   });
 });

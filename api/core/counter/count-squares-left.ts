@@ -11,7 +11,7 @@ export interface BoltEnd {
 /**
  * How many squares what is left on a bolt gives, in whole strips across it:
  * ⌊usable width / side⌋ · ⌊(length·(1 − prewash lengthwise) − squaring) / side⌋.
- * Enough for a need exactly where `askBolt` asks for no more than is left.
+ * Enough for a need exactly where the length that `askBolt` asks for, before rounding, is no more than is left.
  *
  * @returns whole, 0 where none comes out
  *

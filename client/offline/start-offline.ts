@@ -20,9 +20,9 @@ export async function startOffline(): Promise<void> {
   const registration = await register();
   const settle = () => tell(findState(registration));
   for (const name of ['online', 'offline']) addEventListener(name, settle);
-  registration?.addEventListener('updatefound', () => {
-    registration.installing?.addEventListener('statechange', settle);
-  });
+  const follow = () => registration?.installing?.addEventListener('statechange', settle);
+  registration?.addEventListener('updatefound', follow);
+  follow();
   settle();
   if (registration === undefined) return;
   await navigator.serviceWorker.ready;

@@ -49,6 +49,15 @@ describe('startOffline', () => {
     expect(await readState()).toBe(en.refused);
   });
 
+  test('startOffline follows a version that is already on its way', async () => {
+    const registration = makeRegistration({ active: true });
+    stubWorkers(async () => registration);
+    expect(await readState()).toBe(en.kept);
+    registration.waiting = new EventTarget();
+    registration.installing.dispatchEvent(new Event('statechange'));
+    expect(document.querySelector('[data-offline]')?.textContent).toBe(en.newer);
+  });
+
   test('startOffline says when there is no signal, and when there is one again', async () => {
     stubWorkers(async () => makeRegistration({ active: true }));
     const online = vi.spyOn(navigator, 'onLine', 'get').mockReturnValue(false);

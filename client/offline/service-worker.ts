@@ -13,7 +13,7 @@ interface WorkerScope extends EventTarget {
 interface Extendable extends Event {
   readonly waitUntil: (work: Promise<unknown>) => void;
 }
-interface Fetching extends Event {
+interface Fetching extends Extendable {
   readonly request: Request;
   readonly respondWith: (answer: Promise<Response>) => void;
 }
@@ -39,12 +39,15 @@ const takeOver = async () => {
 scope.addEventListener('install', (event) => (event as Extendable).waitUntil(fill()));
 scope.addEventListener('activate', (event) => (event as Extendable).waitUntil(takeOver()));
 scope.addEventListener('fetch', (event) => {
-  const { request, respondWith } = event as Fetching;
+  const fetching = event as Fetching;
+  const { request } = fetching;
   const { method, url, mode, referrer } = request;
   const road = chooseRoad({ method, url, isPage: mode === 'navigate', referrer }, site);
   if (road === 'none') return;
+  const ask = (asked: Request) => fetch(asked);
+  const stay = (work: Promise<unknown>) => fetching.waitUntil(work);
   const answer = caches
     .open(CACHE)
-    .then((cache) => answerRequest({ request, cache, ask: (asked) => fetch(asked) }, road));
-  respondWith.call(event, answer);
+    .then((cache) => answerRequest({ request, cache, ask, stay }, road));
+  fetching.respondWith(answer);
 });

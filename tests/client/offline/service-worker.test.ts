@@ -88,6 +88,7 @@ describe('the service worker', () => {
       const request = { method: 'GET', url: origin + path, mode: 'navigate', referrer: '' };
       listeners.get('fetch')?.({
         request,
+        waitUntil: () => undefined,
         respondWith: (given: Promise<Response>) => {
           answer = given;
         },

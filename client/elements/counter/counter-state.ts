@@ -18,10 +18,17 @@ export interface CounterState {
   readonly mode: Mode;
   /** The query of the plan that was last looked at on this device. */
   readonly lastPlan: string;
-  /** What what is left makes; nothing while that is not known. */
-  readonly nearest?: NearestQuilt | 'none' | undefined;
-  /** The address as a code for the camera of another phone: an outline of squares, or too long for one. */
-  readonly code?: { readonly path: string; readonly side: number } | 'long' | undefined;
+  /** What what is left makes; nothing while that is not known, `unfetched` where the search could not be fetched. */
+  readonly nearest?: NearestQuilt | 'none' | 'unfetched' | undefined;
+  /**
+   * The address as a code for the camera of another phone: an outline of squares, too long for one, or what draws it
+   * could not be fetched.
+   */
+  readonly code?:
+    | { readonly path: string; readonly side: number }
+    | 'long'
+    | 'unfetched'
+    | undefined;
   /** What exactly is wrong, once it was fetched. */
   readonly sentences?: Sentences | undefined;
   /** One sentence for those who hear the page. */
@@ -66,6 +73,18 @@ export function rowsOf(
 export function putInShop(place: CounterPlace, path: string, value: string): CounterPlace {
   const { [path]: _old, ...others } = place.shop;
   return { ...place, shop: value === '' ? others : { ...others, [path]: value } };
+}
+
+/**
+ * Another question with all that was typed and ticked, but for what is left: that was measured for the one before.
+ *
+ * @example
+ * askInstead({ question: 'a=1', shop: { '0.width': '44', '0.left': '2' } }, 'a=2')
+ * // => { question: 'a=2', shop: { '0.width': '44' } }
+ */
+export function askInstead({ shop }: CounterPlace, question: string): CounterPlace {
+  const kept = Object.entries(shop).filter(([path]) => !path.endsWith('.left'));
+  return { question, shop: Object.fromEntries(kept) };
 }
 
 /**

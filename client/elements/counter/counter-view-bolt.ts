@@ -1,9 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { fromMillimetres, toMillimetres } from '#core/length.ts';
 import { usualWidths } from '#core/tables/bolt-widths.ts';
+import { writePlace } from '../../data/counter-place.ts';
 import type { CounterRow } from '../../data/counter-rows.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { type CounterContext, sayFaultAt, sayLength } from './counter-context.ts';
+import { askInstead } from './counter-state.ts';
 import { sayAsk } from './counter-view-answer.ts';
 
 /** The bolt that lies there: its width, with what each usual width would take, and its price. */
@@ -91,11 +93,13 @@ function nearestView({ text, state, act }: CounterContext): TemplateResult {
     sayLength(text, unit, ...values.map((value) => toMillimetres(value, unit)));
   if (nearest === undefined) return html`<p class="nearest"></p>`;
   if (nearest === 'none') return html`<p class="nearest">${words.none}</p>`;
+  if (nearest === 'unfetched') return html`<p class="nearest">${words.unfetched}</p>`;
   const { columns, rows, cut, washed, question } = nearest;
+  const take = () => act.open(writePlace(askInstead(state.place, question)));
   return html`<div class="nearest" part="nearest">
     <p>${words.nearest}:</p>
     <p><b>${words.nearestIs(columns, rows, say(cut))}</b></p>
     <p class="soft">${words.nearestSize(say(washed.width, washed.height))}</p>
-    <button @click=${() => act.open(question)}>${words.take}</button>
+    <button @click=${take}>${words.take}</button>
   </div>`;
 }

@@ -41,6 +41,7 @@ function codeView({ state, text }: CounterContext) {
   const { code } = state;
   if (code === undefined) return nothing;
   if (code === 'long') return html`<p>${words.tooLong}</p>`;
+  if (code === 'unfetched') return html`<p>${words.unfetched}</p>`;
   return html`<figure class="code" part="code">
     <svg viewBox="0 0 ${code.side} ${code.side}" role="img" aria-label=${words.codeTitle} shape-rendering="crispEdges">
       ${svg`<rect width=${code.side} height=${code.side} fill="#fff"></rect><path d=${code.path} fill="#000"></path>`}

@@ -72,6 +72,7 @@ export const de: CounterWords = {
   codeTitle: 'Diese Liste, für ein anderes Handy',
   codeHint:
     'Seine Kamera öffnet die Liste. Das geht auch ohne Netz, wenn diese Seite dort schon einmal offen war.',
+  unfetched: 'Was dafür nötig ist, ließ sich nicht laden. Versuch es wieder, wenn du Netz hast.',
   tooLong: 'Diese Liste ist zu lang für einen Code. Teil stattdessen ihre Adresse.',
   another: 'Ein anderer Quilt',
   faulty: 'Was verlangt war, ließ sich nicht lesen:',

@@ -75,6 +75,7 @@ export const en = {
   codeTitle: 'This list, for another phone',
   codeHint:
     'Its camera opens the list. It works there without signal too, once that phone has had this page open.',
+  unfetched: 'What does this could not be fetched. Try again when there is a signal.',
   tooLong: 'This list is too long for a code. Share its address instead.',
   another: 'Another quilt',
   faulty: 'What was asked for could not be read:',

@@ -72,6 +72,8 @@ export const es: CounterWords = {
   codeTitle: 'Esta lista, para otro teléfono',
   codeHint:
     'Su cámara abre la lista. También sin cobertura, si ese teléfono ya ha abierto antes esta página.',
+  unfetched:
+    'No se pudo cargar lo que hace falta para esto. Inténtalo de nuevo cuando haya cobertura.',
   tooLong: 'Esta lista es demasiado larga para un código. Comparte mejor su dirección.',
   another: 'Otra colcha',
   faulty: 'Lo que se pedía no se ha podido leer:',

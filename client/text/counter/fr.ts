@@ -72,6 +72,7 @@ export const fr: CounterWords = {
   codeTitle: 'Cette liste, pour un autre téléphone',
   codeHint:
     'Son appareil photo ouvre la liste. Cela marche aussi sans réseau, si ce téléphone a déjà ouvert cette page.',
+  unfetched: 'Ce qu’il faut pour cela n’a pas pu être chargé. Réessayez quand il y aura du réseau.',
   tooLong: 'Cette liste est trop longue pour un code. Partagez plutôt son adresse.',
   another: 'Un autre quilt',
   faulty: 'La demande n’a pas pu être lue\u00a0:',

@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { inHand, putInShop, readAsked } from '../../../../client/elements/counter/counter-state.ts';
+import {
+  askInstead,
+  inHand,
+  putInShop,
+  readAsked,
+} from '../../../../client/elements/counter/counter-state.ts';
 
 describe('inHand', () => {
   test('inHand is the first cloth unless told, and never past the last', () => {
@@ -15,6 +20,16 @@ describe('putInShop', () => {
     const place = putInShop({ question: 'a=1', shop: { '0.width': '44' } }, '0.price', '9');
     expect(place).toEqual({ question: 'a=1', shop: { '0.width': '44', '0.price': '9' } });
     expect(putInShop(place, '0.width', '').shop).toEqual({ '0.price': '9' });
+  });
+});
+
+describe('askInstead', () => {
+  test('askInstead keeps bolts, prices and ticks, and no length that was left', () => {
+    const shop = { at: '4', '0.width': '44', '0.price': '9', '1.got': '1', '4.left': '2' };
+    expect(askInstead({ question: 'a=1', shop }, 'a=2')).toEqual({
+      question: 'a=2',
+      shop: { at: '4', '0.width': '44', '0.price': '9', '1.got': '1' },
+    });
   });
 });
 

@@ -67,15 +67,17 @@ describe('leftView', () => {
       washed: { width: 32.75, height: 48.25 },
       question: 'target.columns=4&target.rows=6&block.cut=10',
     };
-    const short = { shop: { '0.left': '0.4' } };
+    const short = { shop: { '0.left': '0.4', '0.width': '44', '1.got': '1' } };
     const { root, done } = show(leftView, { ...short, state: { nearest } });
     expect(readText(root, '.nearest')).toBe(
       'The nearest quilt that it makes: 4 by 6 blocks, cut 10 in 32¾ × 48¼ in once washed Make this one',
     );
     find(root, '.nearest button').click();
-    expect(done).toEqual([['open', nearest.question]]);
+    expect(done).toEqual([['open', `?${nearest.question}#0.width=44&1.got=1`]]);
     const none = show(leftView, { ...short, state: { nearest: 'none' } });
     expect(readText(none.root, '.nearest')).toBe('It makes no quilt with the cloth that you have.');
+    const unfetched = show(leftView, { ...short, state: { nearest: 'unfetched' } });
+    expect(readText(unfetched.root, '.nearest')).toMatch(/could not be fetched/);
   });
 
   test('leftView speaks of no quilt where only squares were asked for', () => {

@@ -34,5 +34,7 @@ describe('listView', () => {
     expect(find(root, 'svg').getAttribute('viewBox')).toBe('0 0 9 9');
     expect(find(root, 'rect').getAttribute('fill')).toBe('#fff');
     expect(readText(show({ state: { code: 'long' } }).root, 'div + p')).toMatch(/too long/);
+    const unfetched = show({ state: { code: 'unfetched' } });
+    expect(readText(unfetched.root, 'div + p')).toMatch(/could not be fetched/);
   });
 });

@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { afterEach, describe, expect, test, vi } from 'vitest';
 import { drawAddress, seekNearest } from '../../../../client/elements/counter/fetch-lazily.ts';
 import { setCounter } from '../../../support/counter-scene.ts';
 
@@ -22,5 +22,23 @@ describe('drawAddress', () => {
       path: expect.stringMatching(/^M/),
     });
     expect(await drawAddress(`https://quilts.example/counter?${'a'.repeat(3000)}`)).toBe('long');
+  });
+});
+
+describe('without a signal', () => {
+  const fail = () => {
+    throw new TypeError('Failed to fetch dynamically imported module');
+  };
+  afterEach(() => {
+    vi.doUnmock('../../../../client/data/counter-nearest.ts');
+    vi.doUnmock('../../../../client/drawing/draw-code.ts');
+  });
+
+  test('seekNearest and drawAddress say that what they need could not be fetched', async () => {
+    vi.doMock('../../../../client/data/counter-nearest.ts', fail);
+    vi.doMock('../../../../client/drawing/draw-code.ts', fail);
+    const { state, rows } = setCounter({ shop: { '4.left': '2' } }).context;
+    expect(await seekNearest(state.counter, rows, 4)).toBe('unfetched');
+    expect(await drawAddress('https://quilts.example/counter')).toBe('unfetched');
   });
 });

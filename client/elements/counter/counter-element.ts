@@ -3,6 +3,7 @@ import { type CounterPlace, readPlace, writePlace } from '../../data/counter-pla
 import type { CounterRow } from '../../data/counter-rows.ts';
 import { keepDraft } from '../../data/draft-store.ts';
 import { HostedElement } from '../../host/hosted-element.ts';
+import { keepEarly } from '../../host/keep-early.ts';
 import type { FormFacts } from '../../host/tell-form.ts';
 import { counterSource } from '../../text/counter/source.ts';
 import { joinSources } from '../../text/join-sources.ts';
@@ -15,7 +16,7 @@ import {
   readCurrency,
   tellFault,
 } from './counter-context.ts';
-import { type CounterDetail, NAME, reportCounter, sayRow } from './counter-report.ts';
+import { NAME, reportCounter, sayRow } from './counter-report.ts';
 import {
   type CounterState,
   FIRST_STATE,
@@ -69,6 +70,8 @@ export class CounterElement extends HostedElement<CounterText> {
   });
   /** The language that the sentences were last asked for in. */
   #learnt = '';
+  /** What was set, or restored by the browser, before the element was there. */
+  #first = '';
   #rest: ReturnType<typeof setTimeout> | undefined;
 
   constructor() {
@@ -86,6 +89,7 @@ export class CounterElement extends HostedElement<CounterText> {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    keepEarly(this, 'value');
     for (const name of MOVES) addEventListener(name, this.#readAddress);
     addEventListener('pagehide', this.#settle);
   }
@@ -94,7 +98,7 @@ export class CounterElement extends HostedElement<CounterText> {
     super.disconnectedCallback();
     for (const name of MOVES) removeEventListener(name, this.#readAddress);
     removeEventListener('pagehide', this.#settle);
-    this.#settle();
+    clearTimeout(this.#rest);
   }
 
   override willUpdate(changed: Map<PropertyKey, unknown>): void {
@@ -120,7 +124,8 @@ export class CounterElement extends HostedElement<CounterText> {
   }
 
   protected override begin(draft: string): void {
-    this.#ask(readPlace(draft || (this.preset ?? '')));
+    if (this.hasUpdated) this.#ask(readPlace(draft || (this.preset ?? '')));
+    else this.#first = draft;
   }
 
   get #text(): CounterText | undefined {
@@ -137,10 +142,10 @@ export class CounterElement extends HostedElement<CounterText> {
     tick: (at, isGot) => this.#put(`${at}.got`, isGot ? '1' : ''),
     turnTo: (mode) => this.#set({ mode, code: undefined }),
     enter: (place, text) => this.#put(place, text),
-    open: (address) => this.#open(address),
+    open: (address) => this.#open(readPlace(address)),
     leave: () => this.#leave(),
     share: () => void navigator.share({ url: this.#address }).catch(() => undefined),
-    showCode: () => void this.#showCode(),
+    showCode: () => void this.#bring(drawAddress(this.#address).then((code) => ({ code }))),
   };
 
   get #at(): number {
@@ -161,9 +166,11 @@ export class CounterElement extends HostedElement<CounterText> {
     if (this.may(this.address) && address !== writePlace(this.state.place)) this.#beginHere();
   };
 
-  /** What the address asks for, else what was left on the device, else what the host does. */
+  /** What was set early or the address asks for, else what was left on the device, else what the host does. */
   #beginHere(): void {
-    const address = this.may(this.address) ? location.search + location.hash : '';
+    const here = this.may(this.address) ? location.search + location.hash : '';
+    const address = this.#first || here;
+    this.#first = '';
     const remember = this.may(this.remember);
     const start = readStart({ address, remember, preset: this.preset ?? '', unit: this.unit });
     this.#ask(start.place, start.lastPlan);
@@ -176,8 +183,7 @@ export class CounterElement extends HostedElement<CounterText> {
   }
 
   /** Another question is a step that the back button undoes. */
-  #open(address: string): void {
-    const place = readPlace(address);
+  #open(place: CounterPlace): void {
     const isSame = place.question === this.state.place.question;
     if (place.question === '') {
       this.#set({ faults: [{ code: 'target-unclear', path: ['address'] }] });
@@ -194,9 +200,8 @@ export class CounterElement extends HostedElement<CounterText> {
   #leave(): void {
     this.#settle();
     if (this.may(this.address)) history.pushState(null, '', location.pathname);
-    const lastPlan = this.state.lastPlan || this.value;
     this.#set({ mode: 'bolt' });
-    this.#ask(readPlace(''), lastPlan);
+    this.#ask(readPlace(''), this.state.lastPlan || this.value);
   }
 
   #put(path: string, value: string): void {
@@ -204,16 +209,18 @@ export class CounterElement extends HostedElement<CounterText> {
     this.#changed();
   }
 
-  /** Kept at once; what is said follows when typing rests. */
+  /** Kept at once, on the device once something is asked; what is said follows when typing rests. */
   #changed(): void {
-    if (this.may(this.remember)) keepDraft(NAME, writePlace(this.state.place));
-    if (this.may(this.address)) keepPlace(writePlace(this.state.place));
-    void this.#seek();
+    const { place } = this.state;
+    if (this.may(this.remember) && place.question !== '') keepDraft(NAME, writePlace(place));
+    if (this.may(this.address)) keepPlace(writePlace(place));
+    this.#set({ nearest: undefined });
+    const sought = seekNearest(this.state.counter, this.#rows, this.#at);
+    void this.#bring(sought.then((nearest) => ({ nearest })));
     clearTimeout(this.#rest);
     this.#rest = setTimeout(this.#settle, REST);
-    const detail: CounterDetail = reportCounter(this.value, this.#rows);
-    const told = { detail, bubbles: true, composed: true };
-    this.dispatchEvent(new CustomEvent('ragbloom-counter', told));
+    const detail = reportCounter(this.value, this.#rows);
+    this.dispatchEvent(new CustomEvent(NAME, { detail, bubbles: true, composed: true }));
   }
 
   readonly #settle = (): void => {
@@ -229,18 +236,15 @@ export class CounterElement extends HostedElement<CounterText> {
     if (language === this.#learnt) return;
     this.#learnt = language;
     const sentences = await learnSentences(language);
+    if (language !== this.#learnt) return;
     if (sentences === undefined) this.#learnt = '';
-    this.#set({ sentences });
+    if (sentences !== this.state.sentences) this.#set({ sentences });
   }
 
-  async #seek(): Promise<void> {
-    const { counter, place } = this.state;
-    this.#set({ nearest: undefined });
-    const nearest = await seekNearest(counter, this.#rows, this.#at);
-    if (place === this.state.place) this.#set({ nearest });
-  }
-
-  async #showCode(): Promise<void> {
-    this.#set({ code: await drawAddress(this.#address) });
+  /** What was fetched shows only while the place is the one that it was fetched for. */
+  async #bring(fetched: Promise<Partial<CounterState>>): Promise<void> {
+    const { place } = this.state;
+    const change = await fetched;
+    if (place === this.state.place) this.#set(change);
   }
 }

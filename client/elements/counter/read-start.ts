@@ -4,7 +4,7 @@ import { NAME } from './counter-report.ts';
 
 /** Where the counter may begin from. */
 export interface StartSources {
-  /** Query and fragment of the page's address, where the element keeps it; else empty. */
+  /** What was set before the element was there, else the page's query and fragment where the element keeps them. */
   readonly address: string;
   /** What is kept on the device may be used. */
   readonly remember: boolean;
@@ -23,12 +23,19 @@ export function readStart({ address, remember, preset, unit }: StartSources): {
 } {
   const kept = remember ? readDraft(NAME) : '';
   const places = [address, kept, preset].map(readPlace);
-  const asked = places.find(({ question }) => question !== '');
+  const asked = places.find(
+    ({ question, shop }, at) => question !== '' || (at === 0 && isBegun(shop)),
+  );
   const typed = places.find(({ shop }) => Object.keys(shop).length > 0);
   return {
     place: asked ?? typed ?? { question: '', shop: unit === 'cm' ? { unit } : {} },
     lastPlan: remember ? readDraft(LAST_PLAN) : '',
   };
+}
+
+/** Something was typed before anything was asked. */
+function isBegun(shop: CounterPlace['shop']): boolean {
+  return ['address', 'cut', 'count'].some((path) => shop[path] !== undefined);
 }
 
 /** Puts a place into the page's address. A browser that is asked too often refuses: the next time makes it good. */

@@ -1,8 +1,11 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import type { CounterElement } from '../../../../client/elements/counter/counter-element.ts';
 import type { CounterDetail } from '../../../../client/elements/counter/counter-report.ts';
+import { drawAddress, learnSentences } from '../../../../client/elements/counter/fetch-lazily.ts';
 import { insideCounter, openCounter, settleCounter } from '../../../support/open-counter.ts';
 import { find, readText, type } from '../../../support/render.ts';
+
+vi.mock('../../../../client/elements/counter/fetch-lazily.ts', { spy: true });
 
 const PLAN = 'target.width=40&amp;target.height=50';
 const home = location.href;
@@ -29,6 +32,7 @@ describe('CounterElement', () => {
     vi.useRealTimers();
     vi.unstubAllGlobals();
     vi.restoreAllMocks();
+    for (const spy of [learnSentences, drawAddress]) vi.mocked(spy).mockReset();
     history.replaceState(null, '', home);
   });
 
@@ -90,6 +94,92 @@ describe('CounterElement', () => {
     await vi.waitFor(() => expect(read(counter, '.nearest b')).toBe('4 by 6 blocks, cut 10 in'));
     await press(counter, '.nearest button');
     expect(counter.value).toBe('target.columns=4&target.rows=6&block.cut=10');
+  });
+
+  test('the nearest quilt is taken with the bolt, the prices and the ticks that it was found for', async () => {
+    const counter = await openCounter(`preset="${PLAN}#at=4&4.width=44&4.price=9&1.got=1"`);
+    await turnTo(counter, 2);
+    await say(counter, '#left', '2');
+    await vi.waitFor(() => expect(read(counter, '.nearest b')).not.toBe(''));
+    await press(counter, '.nearest button');
+    expect(read(counter, 'h2')).toBe('Flannel');
+    expect(find<HTMLInputElement>(insideCounter(counter), '#width').value).toBe('44');
+    expect(find<HTMLInputElement>(insideCounter(counter), '#price').value).toBe('9');
+    expect(read(counter, '.sum')).toMatch(/^1 of 5 bought/);
+    await turnTo(counter, 2);
+    expect(find<HTMLInputElement>(insideCounter(counter), '#left').value).toBe('');
+  });
+
+  test('where the sentences cannot be had, one stands for all and the next change asks again', async () => {
+    vi.mocked(learnSentences).mockReset().mockResolvedValue(undefined);
+    const counter = await openCounter(`preset="${PLAN}"`);
+    await say(counter, '#width', 'wide');
+    expect(read(counter, '#width-fault')).toMatch(/^That cannot be used\./);
+    await new Promise((done) => setTimeout(done, 800));
+    expect(vi.mocked(learnSentences).mock.calls.length).toBeLessThan(4);
+    vi.mocked(learnSentences).mockReset();
+    await say(counter, '#width', 'wider');
+    await vi.waitFor(() => expect(read(counter, '#width-fault')).toMatch(/is not a length/));
+  });
+
+  test('sentences of a language that was left do not come late', async () => {
+    const { promise, resolve } = Promise.withResolvers<undefined>();
+    vi.mocked(learnSentences).mockReset().mockReturnValueOnce(promise);
+    const counter = await openCounter(`preset="${PLAN}"`);
+    await say(counter, '#width', 'wide');
+    counter.lang = 'de';
+    await vi.waitFor(() => expect(read(counter, '#width-fault')).toMatch(/keine Länge/));
+    resolve(undefined);
+    await settleCounter(counter);
+    expect(read(counter, '#width-fault')).toMatch(/keine Länge/);
+  });
+
+  test('the code of an address that has changed meanwhile is not shown', async () => {
+    const { promise, resolve } = Promise.withResolvers<'long'>();
+    vi.mocked(drawAddress).mockReset().mockReturnValueOnce(promise);
+    const counter = await openCounter(`preset="${PLAN}"`);
+    await turnTo(counter, 4);
+    await press(counter, '.panel .chips button:nth-last-child(2)');
+    await press(counter, '.list li:nth-child(2) input');
+    resolve('long');
+    await settleCounter(counter);
+    expect(insideCounter(counter).querySelector('.chips + p')).toBeNull();
+    vi.mocked(drawAddress).mockReturnValueOnce(Promise.resolve('unfetched'));
+    await press(counter, '.panel .chips button:nth-last-child(2)');
+    expect(read(counter, '.chips + p')).toMatch(/could not be fetched/);
+  });
+
+  test('what is typed before anything is asked leaves the list of the device', async () => {
+    localStorage.setItem('ragbloom-draft ragbloom-counter', '?target.size=lap#0.got=1');
+    const counter = await openCounter('remember');
+    await turnTo(counter, 4);
+    await press(counter, '.panel .chips button:last-child');
+    await say(counter, '#cut', '8');
+    expect(localStorage.getItem('ragbloom-draft ragbloom-counter')).toContain('target.size=lap');
+  });
+
+  test('an element that is taken away leaves the address to the page', async () => {
+    const counter = await openCounter(`preset="${PLAN}" address`);
+    await press(counter, '.tick input');
+    history.pushState(null, '', '?elsewhere');
+    counter.remove();
+    await new Promise((done) => setTimeout(done, 700));
+    expect(location.search + location.hash).toBe('?elsewhere');
+  });
+
+  test('a value that is set, or restored, before the element was drawn is asked for', async () => {
+    await openCounter('');
+    const counter = document.createElement('ragbloom-counter') as CounterElement;
+    counter.preset = 'target.size=lap';
+    counter.value = 'cut=8.5&count=40';
+    document.body.replaceChildren(counter);
+    await settleCounter(counter);
+    expect(counter.value).toBe('cut=8.5&count=40');
+    const restored = document.createElement('ragbloom-counter') as CounterElement;
+    restored.formStateRestoreCallback('?target.size=throw#0.got=1');
+    document.body.replaceChildren(restored);
+    await settleCounter(restored);
+    expect(read(restored, '.sum')).toMatch(/^1 of /);
   });
 
   test('two bolts are compared by what the whole quilt costs', async () => {

@@ -23,6 +23,12 @@ describe('readStart', () => {
     expect(readStart(fresh).place.shop).toEqual({ unit: 'cm' });
   });
 
+  test('readStart takes what is begun in the address before the list of the device', () => {
+    keepDraft('ragbloom-counter', '?target.size=lap#0.got=1');
+    expect(readStart({ ...start, address: '#cut=8' }).place.shop).toEqual({ cut: '8' });
+    expect(readStart({ ...start, address: '#at=1' }).place.question).toBe('target.size=lap');
+  });
+
   test('readStart knows the last plan of this device, where it may look', () => {
     keepDraft('last-plan', 'target.size=king');
     expect(readStart(start).lastPlan).toBe('target.size=king');

@@ -9,6 +9,20 @@ export type HistoryWay = 'leave' | 'push' | 'replace';
  */
 export function keepAddress(query: string, way: HistoryWay): void {
   if (way === 'leave' || query === location.search) return;
-  if (way === 'push') history.pushState(null, '', query);
-  else history.replaceState(null, '', query);
+  putAddress(query, way);
+}
+
+/**
+ * Puts an address into the bar of the browser. Some browsers take about a hundred in half a minute and throw at the next:
+ * then it stays as it is until another comes, and whoever called goes on.
+ *
+ * @param address relative to the page.
+ */
+export function putAddress(address: string, way: Exclude<HistoryWay, 'leave'>): void {
+  try {
+    if (way === 'push') history.pushState(null, '', address);
+    else history.replaceState(null, '', address);
+  } catch {
+    // Nothing but the address is behind.
+  }
 }

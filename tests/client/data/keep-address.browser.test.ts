@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { keepAddress } from '../../../client/data/keep-address.ts';
+import { keepAddress, putAddress } from '../../../client/data/keep-address.ts';
 
 const before = location.href;
 
@@ -29,4 +29,30 @@ describe('keepAddress', () => {
     keepAddress('?target.size=king', 'leave');
     expect(location.search).toBe(search);
   });
+});
+
+describe('putAddress', () => {
+  afterEach(() => {
+    vi.restoreAllMocks();
+    history.replaceState(null, '', before);
+  });
+
+  test('putAddress(address, way) puts in a query and a fragment', () => {
+    putAddress('?columns=2&rows=1#AB', 'replace');
+    expect(location.search + location.hash).toBe('?columns=2&rows=1#AB');
+  });
+
+  test.each(['push', 'replace'] as const)(
+    'putAddress(address, "%s") goes on where the browser takes no more',
+    (way) => {
+      const refuse = () => {
+        throw new DOMException('Too many calls', 'SecurityError');
+      };
+      const called = vi.spyOn(history, `${way}State`).mockImplementation(refuse);
+      expect(() => putAddress('?columns=3', way)).not.toThrow();
+      expect(() => keepAddress('?columns=4', way)).not.toThrow();
+      expect(called).toHaveBeenCalledTimes(2);
+      expect(location.href).toBe(before);
+    },
+  );
 });

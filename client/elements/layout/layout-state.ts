@@ -1,5 +1,6 @@
 import { swapBlocks } from '#core/layout/swap-blocks.ts';
 import { isPinned, type LayoutDraft, readPins, togglePin } from '../../data/layout-draft.ts';
+import { readRows } from '../../data/rows.ts';
 
 /** What a change of the quilt can be undone to. */
 export interface Snapshot {
@@ -115,15 +116,16 @@ export function pinBlock(board: BoardState, { place, cells, draft }: Tap): Tappe
   return { draft: next, board: { ...changed, hand: cells, held: undefined, deed } };
 }
 
-/** Goes one step back, or forth again. */
+/** Goes one step back, or forth again; names and colours stay as they are, as nothing moves by them. */
 export function stepBack(
   board: BoardState,
   now: Snapshot,
   isBack: boolean,
 ): { readonly board: BoardState; readonly snapshot: Snapshot | undefined } {
   const from = isBack ? board.past : board.future;
-  const snapshot = from.at(-1);
-  if (snapshot === undefined) return { board, snapshot };
+  const found = from.at(-1);
+  if (found === undefined) return { board, snapshot: found };
+  const snapshot = { ...found, draft: keepLooks(found.draft, now.draft) };
   const rest = from.slice(0, -1);
   const turned = isBack
     ? { past: rest, future: [...board.future, now] }
@@ -132,4 +134,13 @@ export function stepBack(
     board: { ...board, ...turned, hand: snapshot.hand, held: undefined, deed: undefined },
     snapshot,
   };
+}
+
+/** A draft with the names and colours that its prints have now, and in the order of now where both have a place. */
+function keepLooks(draft: LayoutDraft, now: LayoutDraft): LayoutDraft {
+  const prints = Math.min(readRows(draft, 'prints').length, readRows(now, 'prints').length);
+  const isLook = (path: string) => Number(/^prints\.(\d+)\.(id|color)$/.exec(path)?.[1]) < prints;
+  const rest = Object.entries(draft).filter(([path]) => !isLook(path));
+  const kept = Object.entries(now).filter(([path]) => isLook(path) || path in draft);
+  return Object.fromEntries([...kept, ...rest]);
 }

@@ -116,6 +116,27 @@ describe('remember and stepBack', () => {
     expect([back.board.hand, back.snapshot?.draft]).toEqual([hand, {}]);
   });
 
+  test('stepBack keeps the names and colours of now, and of prints that are gone those of then', () => {
+    const then = { columns: '3', 'prints.0.id': 'A', 'prints.1.id': 'B', 'prints.2.id': 'Oat' };
+    const now = {
+      ...{ columns: '3', rows: '2', 'prints.0.id': 'Fern', 'prints.1.id': 'B' },
+      ...{ 'prints.1.color': '#123456', 'prints.0.count': '4' },
+    };
+    const board = remember(FIRST_BOARD, { draft: then, hand: undefined });
+    const back = stepBack(board, { draft: now, hand: undefined }, true);
+    const looks = { 'prints.0.id': 'Fern', 'prints.1.color': '#123456' };
+    expect(back.snapshot?.draft).toEqual({ ...then, ...looks });
+    const forth = stepBack(back.board, { draft: { ...then, ...looks }, hand: undefined }, false);
+    expect(forth.snapshot?.draft).toEqual(now);
+  });
+
+  test('stepBack takes a print away again, name and colour with it', () => {
+    const draft = { 'prints.0.id': 'A', 'prints.1.id': 'B' };
+    const now = { ...draft, 'prints.2.id': 'Oat', 'prints.2.color': '#123456' };
+    const board = remember(FIRST_BOARD, { draft, hand: undefined });
+    expect(stepBack(board, { draft: now, hand: undefined }, true).snapshot?.draft).toEqual(draft);
+  });
+
   test('stepBack without a step leaves all as it is', () => {
     const now = { draft: {}, hand: undefined };
     expect(stepBack(FIRST_BOARD, now, true)).toEqual({ board: FIRST_BOARD, snapshot: undefined });

@@ -3,6 +3,7 @@ import type { Fault } from '#core/outcome.ts';
 import { editDraft, writeQuery } from '../../data/draft.ts';
 import { readHand, writeHand } from '../../data/hand-grid.ts';
 import type { ShownLayout } from '../../data/is-layout-answer.ts';
+import { putAddress } from '../../data/keep-address.ts';
 import { type LayoutDraft, writePins } from '../../data/layout-draft.ts';
 import type { LayoutOnDevice } from '../../data/layout-on-device.ts';
 import type { Source } from '../../data/load-answer.ts';
@@ -10,7 +11,6 @@ import { LightElement } from '../../host/light-element.ts';
 import { joinSources } from '../../text/join-sources.ts';
 import { layoutSource } from '../../text/layout/source.ts';
 import { lightSource } from '../../text/light/source.ts';
-import type { Memo } from './if-changed.ts';
 import type { LayoutActions, LayoutContext, LayoutDetail, ShownGrid } from './layout-context.ts';
 import { layoutErrand } from './layout-errand.ts';
 import {
@@ -20,14 +20,13 @@ import {
   layAside,
   letGo,
   pinBlock,
-  type Snapshot,
   stepBack,
   type Tapped,
   tapBlock,
 } from './layout-state.ts';
 import { layoutStyles } from './layout-styles.ts';
 import { layoutView } from './layout-view.ts';
-import { readGrid } from './read-grid.ts';
+import { fitHand, readGrid } from './read-grid.ts';
 import { sayLayoutFault } from './say-layout-fault.ts';
 import { watchPrint } from './watch-print.ts';
 import { watchRoom } from './watch-room.ts';
@@ -78,7 +77,7 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
   protected readonly errand = layoutErrand;
   protected readonly text = joinSources({ light: lightSource, layout: layoutSource });
   #grid: ShownGrid | undefined;
-  readonly #memo: Memo = new Map();
+  readonly #memo: LayoutContext['memo'] = new Map();
   /** What is typed on at one place is one change to undo. */
   #typedAt = '';
 
@@ -95,7 +94,7 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
 
   /** The query of this very grid: as it was laid by hand, else as it was worked out. */
   override get value(): string {
-    const { hand } = this.board;
+    const hand = this.#hand;
     if (hand === undefined || super.value === '') return super.value;
     return writeQuery(writePins(this.status.draft, hand));
   }
@@ -127,14 +126,13 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
   }
 
   protected view(words: Words): TemplateResult {
-    const { status } = this;
+    const { status, board } = this;
     const { answer, draft } = status;
-    const { hand } = this.board;
-    this.#grid = answer && readGrid({ answer, draft, hand }, this.#grid);
+    this.#grid = answer && readGrid({ answer, draft, hand: board.hand }, this.#grid);
     return layoutView({
       status,
       words,
-      board: this.board,
+      board,
       grid: this.#grid,
       address: `${this.api ?? this.source.api}/v1/layout?${this.value}`,
       room: this.room,
@@ -159,8 +157,7 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
     },
     another: () => {
       const { draft, answer } = this.status;
-      this.#ask();
-      this.decide(editDraft(draft, 'seed', `${(answer?.seed ?? 1) + 1}`));
+      this.#actions.choose(editDraft(draft, 'seed', `${(answer?.seed ?? 1) + 1}`));
     },
     tap: (place) => this.#change((tap) => tapBlock(this.board, { ...tap, place })),
     pin: (place) => this.#change((tap) => pinBlock(this.board, { ...tap, place })),
@@ -175,7 +172,12 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
     print: () => globalThis.print(),
   };
 
-  get #snapshot(): Snapshot {
+  /** What a hand laid and is on the table. */
+  get #hand(): BoardState['hand'] {
+    return fitHand(this.board.hand, this.status.answer);
+  }
+
+  get #snapshot() {
     return { draft: this.status.draft, hand: this.board.hand };
   }
 
@@ -192,8 +194,7 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
   #change(deed: (tap: Pick<ShownGrid, 'cells'> & { draft: LayoutDraft }) => Tapped): void {
     if (this.#grid === undefined || this.isDisabled || this.isLocked('fixed')) return;
     this.#typedAt = '';
-    const { draft } = this.status;
-    const { hand } = this.board;
+    const { draft, hand } = this.#snapshot;
     const done = deed({ cells: this.#grid.cells, draft });
     this.board = done.board;
     this.set({ draft: done.draft });
@@ -212,31 +213,30 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
     const { board, snapshot } = stepBack(this.board, this.#snapshot, isBack);
     if (snapshot === undefined) return;
     this.board = board;
-    const isOther = writeQuery(snapshot.draft) !== writeQuery(this.status.draft);
-    if (isOther) this.decide(snapshot.draft);
+    if (writeQuery(snapshot.draft) !== writeQuery(this.status.draft)) this.decide(snapshot.draft);
     this.#tellChange();
   }
 
   /** An answer that came after a step back leaves in the address what a hand had done. */
-  protected override welcome(answer: ShownLayout): void {
-    super.welcome(answer);
+  protected override welcome(): void {
     if (this.board.hand !== undefined) queueMicrotask(() => this.#keepHand());
   }
 
   #keepHand(): void {
-    const address = `?${writeQuery(this.status.draft)}${writeHand(this.board.hand)}`;
-    if (this.may(this.address)) history.replaceState(null, '', address);
+    const address = `?${writeQuery(this.status.draft)}${writeHand(this.#hand)}`;
+    if (this.may(this.address)) putAddress(address, 'replace');
   }
 
   /** The address and the host follow what a hand did. */
   #tellChange(): void {
-    const { hand } = this.board;
+    const hand = this.#hand;
     this.#keepHand();
     const { answer, from } = this.status;
     if (answer === undefined) return;
     const detail: LayoutDetail = { answer, from, ...(hand && { cells: hand }) };
-    const how = { detail, bubbles: true, composed: true };
-    this.dispatchEvent(new CustomEvent('ragbloom-layout', how));
+    this.dispatchEvent(
+      new CustomEvent('ragbloom-layout', { detail, bubbles: true, composed: true }),
+    );
   }
 
   readonly #readFragment = (): void => {

@@ -24,7 +24,7 @@ export function readGrid(
   { answer, draft, hand }: GridSources,
   before: ShownGrid | undefined,
 ): ShownGrid {
-  const cells = hand && isRearranged(hand, answer.cells) ? hand : answer.cells;
+  const cells = fitHand(hand, answer) ?? answer.cells;
   const isSame = before?.cells === cells;
   const rows = readRows(draft, 'prints');
   const names = answer.input.prints.map(({ id }, at) => rows[at]?.['id'] || id || letterOf(at));
@@ -41,4 +41,12 @@ export function readGrid(
     names,
     colorOf: (print) => colors[print] || undefined,
   };
+}
+
+/** The grid as it was laid by hand, where it is one of the very blocks of the answer; else nothing. */
+export function fitHand(
+  hand: readonly string[] | undefined,
+  answer: Pick<ShownLayout, 'cells'> | undefined,
+): readonly string[] | undefined {
+  return hand && answer && isRearranged(hand, answer.cells) ? hand : undefined;
 }

@@ -159,6 +159,49 @@ describe('LayoutElement', () => {
     expect(readCells(again)).toBe(cells);
   });
 
+  test('a fragment of other blocks is passed over, in the grid, the link, the form and the address', async () => {
+    for (const other of ['#AB-BA', '#AAAA-AAAA-AAAA-AAAA']) {
+      history.replaceState(null, '', `?${FOUR}${other}`);
+      const element = await open('address name="layout"');
+      expect(element.value).not.toContain('fixed');
+      const link = find<HTMLAnchorElement>(inside(element), '[part=link]').href;
+      expect(onDevice.computeLayout(new URL(link).search.slice(1)).ok).toBe(true);
+      expect(new URL(link).search.slice(1)).toBe(element.value);
+      await expect.poll(() => location.hash).toBe('');
+      expect(readCells(element)).toHaveLength(16);
+    }
+  });
+
+  test('an undone swap leaves names and colours that came after it, and asks nobody', async () => {
+    const element = await open();
+    const before = readCells(element);
+    await tap(element, 0, 6);
+    type(inside(element), '#name-A', 'Fern');
+    const color = find<HTMLInputElement>(inside(element), '[type=color]');
+    color.value = '#123456';
+    color.dispatchEvent(new Event('change'));
+    await expect.poll(() => asked.length).toBe(2);
+    await settle(element);
+    await push(element, 'Undo');
+    expect(readCells(element)).toBe(before);
+    expect(find<HTMLInputElement>(inside(element), '#name-A').value).toBe('Fern');
+    expect(find<HTMLInputElement>(inside(element), '[type=color]').value).toBe('#123456');
+    expect(asked).toHaveLength(2);
+  });
+
+  test('where the browser takes no more addresses, the host is told all the same', async () => {
+    const element = await open(`preset="${FOUR.replaceAll('&', '&amp;')}" address`);
+    const told = vi.fn();
+    element.addEventListener(TAG, told);
+    const replace = vi.spyOn(history, 'replaceState').mockImplementation(() => {
+      throw new DOMException('Too many calls', 'SecurityError');
+    });
+    await tap(element, 0, 6);
+    expect(replace).toHaveBeenCalled();
+    replace.mockRestore();
+    expect(told).toHaveBeenCalledOnce();
+  });
+
   test('embedded, it touches neither address nor storage', async () => {
     const element = await open('address remember embedded');
     await tap(element, 0, 6);

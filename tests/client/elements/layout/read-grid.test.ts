@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readGrid } from '../../../../client/elements/layout/read-grid.ts';
+import { fitHand, readGrid } from '../../../../client/elements/layout/read-grid.ts';
 import { answerLayout, SMALL } from '../../../support/layout-context.ts';
 
 const answer = answerLayout(SMALL);
@@ -28,4 +28,10 @@ describe('readGrid', () => {
     expect(after.meetings).toBe(before.meetings);
     expect(after.key).not.toBe(before.key);
   });
+});
+
+test('fitHand gives the grid that a hand laid, and nothing where there is none of these blocks', () => {
+  expect(fitHand([foot, top], answer)).toEqual([foot, top]);
+  expect(fitHand(['AAA', 'AAA'], answer)).toBeUndefined();
+  expect(fitHand([foot, top], undefined)).toBeUndefined();
 });

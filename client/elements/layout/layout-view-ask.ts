@@ -70,7 +70,7 @@ function printsView(context: LayoutContext): TemplateResult {
   const { status, words, act } = context;
   const { layout } = words;
   const rows = readRows(status.draft, 'prints');
-  const isLocked = context.isLocked('prints');
+  const { length } = rows;
   const fault = tellAt(context, 'prints');
   return html`<fieldset class="stack" part="prints">
     <legend>${layout.prints}</legend>
@@ -78,24 +78,31 @@ function printsView(context: LayoutContext): TemplateResult {
     <ul class="stack prints">${rows.map((row, at) => printView(context, row, at))}</ul>
     ${fault && html`<p class="fault" role="alert">${fault} ${sayMissing(context)}</p>`}
     ${
-      isLocked
-        ? html`<small>${words.light.locked}.</small>`
+      holdsPrint(context, length)
+        ? html`<small>${context.isLocked('prints') ? `${words.light.locked}.` : ''}</small>`
         : html`<div class="chips">
             <button
               aria-label=${layout.fewer}
-              ?disabled=${rows.length <= SIZE_LIMITS.layoutPrints}
+              ?disabled=${length <= SIZE_LIMITS.layoutPrints}
               @click=${() => act.choose(changePrints(status.draft, false))}
             >−</button>
-            <b>${rows.length}</b>
+            <b>${length}</b>
             <button
               aria-label=${layout.more}
-              ?disabled=${rows.length >= SIZE_LIMITS.prints}
+              ?disabled=${length >= SIZE_LIMITS.prints}
               @click=${() => act.choose(changePrints(status.draft, true))}
             >+</button>
           </div>
           <small>${layout.even}</small>`
     }
   </fieldset>`;
+}
+
+/** Whether the page has set something of a print, or of one that would be next: then none comes or goes. */
+function holdsPrint({ isLocked }: LayoutContext, prints: number): boolean {
+  const names = ['id', 'count', 'color'];
+  const places = Array.from({ length: prints + 1 }, (_, at) => `prints.${at}`);
+  return places.some((place) => names.some((name) => isLocked(`${place}.${name}`)));
 }
 
 /** By how much the counts miss the grid, where all are counts. */
@@ -116,24 +123,26 @@ function printView(
   const { layout, light } = words;
   const letter = letterOf(at);
   const path = (name: 'id' | 'count') => `prints.${at}.${name}` as const;
-  const frame = { isLocked: context.isLocked('prints'), reason: light.locked };
+  const frame = (name: 'id' | 'count') => ({
+    isLocked: context.isLocked(path(name)),
+    reason: light.locked,
+    fault: tellAt(context, path(name)),
+  });
   return html`<li class="print">
     ${colorField(context, row, at)}
     ${nameField({
-      ...frame,
+      ...frame('id'),
       id: `name-${letter}`,
       label: layout.name(letter),
       value: row['id'] ?? '',
-      fault: tellAt(context, path('id')),
       onInput: (typed) => act.name(path('id'), editDraft(status.draft, path('id'), typed)),
     })}
     ${numberField({
-      ...frame,
+      ...frame('count'),
       id: `count-${letter}`,
       label: layout.count(letter),
       value: row['count'] ?? '',
       placeholder: `${status.answer?.input.prints[at]?.count ?? ''}`,
-      fault: tellAt(context, path('count')),
       onInput: (typed) => act.type(path('count'), countPrint(context, at, typed)),
     })}
   </li>`;
@@ -153,7 +162,7 @@ function colorField(
     <input
       type="color"
       aria-label=${words.layout.color(letterOf(at))}
-      ?disabled=${isLocked('prints')}
+      ?disabled=${isLocked(path)}
       .value=${row['color'] ?? findPrintLook(at).ground}
       @change=${choose}
     />

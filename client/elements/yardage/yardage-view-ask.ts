@@ -73,10 +73,19 @@ function piecesView(context: YardageContext): TemplateResult {
   const rows = readPieces(status.draft);
   return html`<ul>${rows.map((row, at) => rowView(context, rows, [row, at]))}</ul>
     ${
-      rows.length < SIZE_LIMITS.pieceKinds
+      rows.length < SIZE_LIMITS.pieceKinds && !holdsPiece(context, rows)
         ? html`<button @click=${() => act.choose(addPiece(status.draft))}>${words.yardage.add}</button>`
         : ''
     }`;
+}
+
+/** Whether the page has set something of a piece, or of one that would be next: then none comes or goes. */
+function holdsPiece({ isLocked }: YardageContext, rows: readonly PieceRow[]): boolean {
+  return [...rows, {}].some((row, at) =>
+    ['id', 'width', 'length', 'count', ...Object.keys(row)].some((name) =>
+      isLocked(`fabrics.0.pieces.${at}.${name}`),
+    ),
+  );
 }
 
 function rowView(
@@ -95,6 +104,8 @@ function rowView(
       value: row[part] ?? '',
       unit: part === 'count' ? undefined : unit,
       fractions: unit === 'in' && part !== 'count' ? light.fractions : undefined,
+      isLocked: context.isLocked(path),
+      reason: light.locked,
       fault: sayFaultAt(context, path),
       onInput: (typed) => act.type(path, editPiece(status.draft, at, [part, typed])),
     });
@@ -110,7 +121,7 @@ function rowView(
     ${cell('width', yardage.across(name))}${cell('length', yardage.along(name))}
     ${cell('count', yardage.count(name))}
     ${
-      rows.length > 1
+      rows.length > 1 && !holdsPiece(context, rows)
         ? html`<button aria-label=${yardage.remove(name)} @click=${leaveOut}>✕</button>`
         : ''
     }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { askView } from '../../../../client/elements/layout/layout-view-ask.ts';
+import { isUnder } from '../../../../client/host/is-under.ts';
 import { layoutContext, SMALL } from '../../../support/layout-context.ts';
 import { find, readText, renderFresh, type } from '../../../support/render.ts';
 
@@ -64,10 +65,28 @@ describe('askView', () => {
 
   test('askView does not ask what the host has locked', () => {
     const locked = ['pattern', 'touch', 'prints'];
-    const isLocked = (path: string) => locked.includes(path);
+    const isLocked = (path: string) => isUnder(path, locked);
     const root = renderFresh(askView({ ...layoutContext(), isLocked }));
     expect(root.querySelector('select, [type=radio], [aria-label="One print more"]')).toBeNull();
     expect(find<HTMLInputElement>(root, '[type=color]').disabled).toBe(true);
     expect(find<HTMLInputElement>(root, '#columns').readOnly).toBe(false);
+  });
+
+  test.each([
+    ['prints.1.id', [false, true, false]],
+    ['prints.1.count', [false, false, true]],
+    ['prints.1.color', [true, false, false]],
+    ['prints.1', [true, true, true]],
+  ])('askView holds %s alone, and takes no print more or less', (place, held) => {
+    const isLocked = (path: string) => isUnder(path, [place]);
+    const root = renderFresh(askView({ ...layoutContext(), isLocked }));
+    const read = (letter: string) => [
+      find<HTMLInputElement>(root, `[aria-label="Print ${letter}, colour"]`).disabled,
+      find<HTMLInputElement>(root, `#name-${letter}`).readOnly,
+      find<HTMLInputElement>(root, `#count-${letter}`).readOnly,
+    ];
+    expect(read('B')).toEqual(held);
+    expect(read('A')).toEqual([false, false, false]);
+    expect(root.querySelector('[aria-label^="One print"]')).toBeNull();
   });
 });

@@ -43,4 +43,16 @@ describe('askView of the yardage', () => {
     const { root } = open(CLOTH, () => true);
     expect(root.querySelector('input, button')).toBeNull();
   });
+
+  test('askView holds one figure of one piece alone, and no piece comes or goes', () => {
+    const two = `${CLOTH}&${CLOTH.slice(CLOTH.indexOf('fabrics.0.pieces')).replaceAll('pieces.0', 'pieces.1').replace('id=A', 'id=B')}`;
+    const { root } = open(two, (path) => path === 'fabrics.0.pieces.1.width');
+    const held = [...root.querySelectorAll('input')].filter(({ readOnly }) => readOnly);
+    expect(held.map(({ id }) => id)).toEqual(['width-1']);
+    expect(root.querySelector('#width-1-reason')?.textContent).toBe('Set by this page');
+    expect(root.querySelector('button[aria-label^="Leave out"]')).toBeNull();
+    expect(root.textContent).not.toContain('Another size');
+    const free = open(two).root;
+    expect(free.querySelectorAll('button[aria-label^="Leave out"]')).toHaveLength(2);
+  });
 });

@@ -19,8 +19,9 @@ export interface SizeActions {
 export interface SizeContext {
   readonly status: AskStatus<Draft, ShownSize>;
   readonly words: { readonly light: LightWords; readonly size: SizeWords };
+  /** In which it is asked. */
   readonly unit: Unit;
-  /** Lengths with their unit as plain text, `×` between them. */
+  /** Lengths of the answer with their unit as plain text, `×` between them. */
   readonly sayLength: (...values: readonly number[]) => string;
   /** Whole minor units as money, where the host names a currency. */
   readonly sayMoney: ((minor: number) => string) | undefined;

@@ -67,11 +67,12 @@ export class SizeElement extends LightElement<Draft, ShownSize, Words, Core> {
   protected view(words: Words): TemplateResult {
     const { status } = this;
     const unit = status.draft.unit === 'cm' ? 'cm' : 'in';
+    const said = status.answer?.input.unit ?? unit;
     return sizeView({
       status,
       words,
       unit,
-      sayLength: (...values) => writeMeasure(words.light.language, unit, ...values),
+      sayLength: (...values) => writeMeasure(words.light.language, said, ...values),
       sayMoney: this.sayMoney,
       odd: this.oddPlaces,
       api: this.api ?? this.source.api,

@@ -1,11 +1,12 @@
 import { html, type TemplateResult } from 'lit';
+import { fromMillimetres, toMillimetres } from '#core/length.ts';
 import { type DraftPath, editDraft } from '../../data/draft.ts';
 import { SIZE_NAMES, UNKNOWN_SIZES } from '../../data/names.ts';
 import { choiceList } from '../../fields/choice-list.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { unitChips } from '../../fields/unit-chips.ts';
 import { writeEntry } from '../../fields/write-figures.ts';
-import { chooseKind, findKind, type TargetKind } from '../../host/size-kind.ts';
+import { chooseKind, findKind, type Sized, type TargetKind } from '../../host/size-kind.ts';
 import type { SizeContext } from './size-context.ts';
 
 /** How large the quilt shall be; what the page has set is read, not asked. */
@@ -30,13 +31,13 @@ function lockedView(context: SizeContext): TemplateResult {
 
 function fieldsView(context: SizeContext): TemplateResult {
   const { status, words, unit, act } = context;
-  const { draft, answer } = status;
+  const { draft } = status;
   const kind = findKind(draft);
   const region = draft['target.region'] ?? (unit === 'cm' ? 'eu' : 'us');
   const unknown = UNKNOWN_SIZES[region] ?? [];
   const names = SIZE_NAMES.filter((name) => name === kind || !unknown.includes(name));
   const choose = (value: TargetKind) => {
-    const next = chooseKind(draft, value, answer);
+    const next = chooseKind(draft, value, readSized(context));
     const isNamed = next['target.size'] !== undefined && draft['target.region'] !== undefined;
     act.choose(isNamed ? { ...next, 'target.region': region } : next);
   };
@@ -72,11 +73,12 @@ type Place = (typeof PLACES)[keyof typeof PLACES][number];
 /** A field of the size; to type over a named one makes it one's own. */
 function entryField(context: SizeContext, place: Place): TemplateResult {
   const { status, words, unit, act } = context;
-  const { draft, answer } = status;
+  const { draft } = status;
+  const sized = readSized(context);
   const path: DraftPath = `target.${place}`;
   const isCount = place === 'columns' || place === 'rows';
   const isSide = place === 'width' || place === 'height';
-  const shown = isSide ? answer?.wish[place] : undefined;
+  const shown = isSide ? sized?.wish[place] : undefined;
   return numberField({
     id: place.replace('.', '-'),
     label: words.size.entries[place],
@@ -85,10 +87,19 @@ function entryField(context: SizeContext, place: Place): TemplateResult {
     fractions: unit === 'in' && !isCount ? words.light.fractions : undefined,
     fault: sayFaultAt(context, path),
     onInput: (typed) => {
-      const own = isSide && findKind(draft) !== 'own' ? chooseKind(draft, 'own', answer) : draft;
+      const own = isSide && findKind(draft) !== 'own' ? chooseKind(draft, 'own', sized) : draft;
       act.type(path, editDraft(own, path, typed));
     },
   });
+}
+
+/** The size on the table in the unit of the fields, which may be another until there is an answer in it. */
+function readSized({ status, unit }: SizeContext): Sized | undefined {
+  const { answer } = status;
+  if (answer === undefined || answer.input.unit === unit) return answer;
+  const say = (value: number) => fromMillimetres(toMillimetres(value, answer.input.unit), unit);
+  const { width, height } = answer.wish;
+  return { grid: answer.grid, wish: { width: say(width), height: say(height) } };
 }
 
 function sayFaultAt({ status, tell }: SizeContext, place: DraftPath): string | undefined {

@@ -55,21 +55,20 @@ function listFigures(context: SizeContext, answer: ShownSize): readonly Said[] {
 }
 
 /** How the quilt differs from the wish, in figures and not in colour. */
-function sayFit(context: SizeContext, { fit }: ShownSize): string {
+function sayFit(context: SizeContext, { fit, input }: ShownSize): string {
   const { size } = context.words;
+  const tell = (by: number, [more, less]: readonly [Telling, Telling]) =>
+    Math.abs(by) < SLIGHT[input.unit]
+      ? ''
+      : (by > 0 ? more : less)(context.sayLength(Math.abs(by)));
   const said = [
-    tell(context, fit.width, [size.wider, size.narrower]),
-    tell(context, fit.height, [size.longer, size.shorter]),
+    tell(fit.width, [size.wider, size.narrower]),
+    tell(fit.height, [size.longer, size.shorter]),
   ].filter((text) => text !== '');
   return size.fit(said.join(', ') || size.same);
 }
 
 type Telling = (by: string) => string;
-
-function tell(context: SizeContext, by: number, [more, less]: readonly [Telling, Telling]): string {
-  if (Math.abs(by) < SLIGHT[context.unit]) return '';
-  return (by > 0 ? more : less)(context.sayLength(Math.abs(by)));
-}
 
 function needView(context: SizeContext, need: Need): TemplateResult {
   const { light, size } = context.words;

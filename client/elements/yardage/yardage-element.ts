@@ -71,11 +71,12 @@ export class YardageElement extends LightElement<
   protected view(words: Words): TemplateResult {
     const { status } = this;
     const unit = status.draft.unit === 'cm' ? 'cm' : 'in';
+    const said = status.answer?.input.unit ?? unit;
     return yardageView({
       status,
       words,
       unit,
-      sayLength: (...values) => writeMeasure(words.light.language, unit, ...values),
+      sayLength: (...values) => writeMeasure(words.light.language, said, ...values),
       sayMoney: this.sayMoney,
       odd: this.oddPlaces,
       api: this.api ?? this.source.api,

@@ -104,6 +104,24 @@ describe('SizeElement', () => {
     expect(find<HTMLInputElement>(inside(element), '#width').value).toBe('40 1/2');
   });
 
+  test('in another unit it says the figures that it has in theirs, until there are others', async () => {
+    const element = await open();
+    const silent = serve(() => new Promise<Response>(() => {}));
+    const chips = [...inside(element).querySelectorAll<HTMLElement>('.chip')];
+    chips.find((chip) => chip.textContent?.trim() === 'cm')?.click();
+    await element.updateComplete;
+    await expect.poll(() => silent.length).toBe(1);
+    expect(read(element, 'figures')).toContain('50⅛ × 59¾ in');
+    expect(read(element, 'result')).toContain('⅛ in wider, ¼ in shorter');
+    const side = (id: string) => find<HTMLInputElement>(inside(element), id).value;
+    // 50 × 60 in, an inch being 2.54 cm by the international yard of 1959.
+    expect([side('#width'), side('#height')]).toEqual(['127', '152.4']);
+    const asked = serve(sound);
+    await say(element, '#width', '130');
+    expect(decodeURIComponent(asked.at(-1) ?? '')).toContain('target.height=152.4');
+    expect(read(element, 'figures')).toMatch(/ cm/);
+  });
+
   test('it reads what the page has set and does not ask it', async () => {
     const element = await open(
       '<ragbloom-size preset="target.size=lap&amp;unit=cm" locked="target unit"></ragbloom-size>',

@@ -38,4 +38,16 @@ describe('resultView of the size', () => {
       `https://planner.example${answer.links.page}`,
     );
   });
+
+  test('resultView takes for slight what is so in the unit of the answer', () => {
+    const said = (unit: 'in' | 'cm', width: number) => {
+      const { context, answer } = sizeContext(`target.size=lap&unit=${unit}`, {
+        unit: unit === 'in' ? 'cm' : 'in',
+      });
+      const fit = { ...answer.fit, width, height: 0 };
+      return readText(renderFresh(resultView(context, { ...answer, fit })), '.figures + p');
+    };
+    expect(said('in', 0.06)).not.toContain('wider');
+    expect(said('cm', 0.06)).toContain('wider');
+  });
 });

@@ -108,6 +108,18 @@ describe('YardageElement', () => {
     expect(find<HTMLInputElement>(inside(element), '#width-0').value).toBe('8 1/2');
   });
 
+  test('in another unit it says the figures that it has in theirs, until there are others', async () => {
+    const element = await open(`<ragbloom-yardage preset="${CLOTH}"></ragbloom-yardage>`);
+    const silent = serve(() => new Promise<Response>(() => {}));
+    const chips = [...inside(element).querySelectorAll<HTMLElement>('.chip')];
+    chips.find((chip) => chip.textContent?.trim() === 'cm')?.click();
+    await element.updateComplete;
+    await expect.poll(() => silent.length).toBe(1);
+    expect(read(element, 'figures')).toContain('you use 94½ in of it');
+    expect(read(element, 'strips')).toContain('10 × 8½ in tall');
+    expect(find<HTMLInputElement>(inside(element), '#width').value).toBe('106.68');
+  });
+
   test('it reads what the page has set and does not ask it', async () => {
     const element = await open(
       `<ragbloom-yardage preset="${CLOTH}" locked="fabrics.0.width fabrics.0.pieces unit"></ragbloom-yardage>`,

@@ -82,7 +82,10 @@ describe('loadPlan', () => {
       vi.fn(async () => Promise.reject(new TypeError('no'))),
     );
     const source = { ...SOURCE, loadCore: () => Promise.reject(new Error('none')) };
-    expect(await loadPlan(QUERY, source, signal())).toEqual({ kind: 'unreachable', trouble: 'silent' });
+    expect(await loadPlan(QUERY, source, signal())).toEqual({
+      kind: 'unreachable',
+      trouble: 'silent',
+    });
   });
 
   test('loadPlan rejects when a newer wish stops it', async () => {

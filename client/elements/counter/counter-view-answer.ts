@@ -69,6 +69,7 @@ function sumView(context: CounterContext): TemplateResult {
     <span>${words.boughtOf(got.length, rows.length)}</span>
     ${hasPrice ? html`<span>${words.soFar} <b>${sayMoney(context, soFar?.total ?? 0)}</b></span>` : nothing}
     ${hasPrice ? html`<span>${words.all} <b>${sayMoney(context, all.total)}</b></span>` : nothing}
+    ${hasPrice && all.unpriced > 0 ? html`<span>${words.withoutPrice(all.unpriced)}</span>` : nothing}
   </p>`;
 }
 

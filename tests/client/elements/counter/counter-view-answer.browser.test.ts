@@ -51,9 +51,11 @@ describe('answerView', () => {
 
   test('answerView sums in the currency, and without a sign where it knows none', () => {
     const shop = { '0.price': '10', '0.got': '1', '1.price': '8' };
-    expect(readText(show({ shop }), '.sum')).toBe('1 of 5 bought So far $7.50 In all $13.50');
+    expect(readText(show({ shop }), '.sum')).toBe(
+      '1 of 5 bought So far $7.50 In all $13.50 3 cloths have no price yet.',
+    );
     expect(readText(show({ shop, currency: '' }), '.sum')).toBe(
-      '1 of 5 bought So far 7.50 In all 13.50',
+      '1 of 5 bought So far 7.50 In all 13.50 3 cloths have no price yet.',
     );
     expect(readText(show({}), '.sum')).toBe('0 of 5 bought');
   });

@@ -3,6 +3,7 @@ import type { Plugin } from 'esbuild';
 import { bundleScripts, type Script } from './bundle-scripts.ts';
 import { joinViews } from './join-views.ts';
 import { makeLighter } from './make-lighter.ts';
+import { shortNames } from './short-names.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -37,13 +38,18 @@ export interface ElementBundle {
  */
 export async function bundleElements(names: readonly string[]): Promise<ElementBundle> {
   const stdin = { contents: BASE, resolveDir: root, sourcefile: 'base' };
-  const [base] = await bundleScripts({ stdin, entryNames: 'base-[hash]', plugins: [makeLighter] });
+  const [base] = await bundleScripts({
+    ...shortNames,
+    stdin,
+    entryNames: 'base-[hash]',
+    plugins: [makeLighter],
+  });
   if (base === undefined) throw new Error('The bundler gave no base.');
   const lazy = new Map<string, Promise<Script>>();
   const built = names.map(async (name) => {
     const entryPoints = { [name]: `client/embed/register-${name}.ts` };
     const plugins = [standApart(base.name, lazy), joinViews, makeLighter];
-    return bundleScripts({ entryPoints, splitting: true, plugins });
+    return bundleScripts({ ...shortNames, entryPoints, splitting: true, plugins });
   });
   const alone = await Promise.all(built);
   const scripts = [base, ...alone.flat(), ...(await Promise.all(lazy.values()))];
@@ -105,7 +111,11 @@ function passOn(base: string): string {
 
 async function bundleLazy(source: string): Promise<Script> {
   const name = source.replace(/^client\/(data\/)?|\.ts$/g, '').replaceAll('/', '-');
-  const [script] = await bundleScripts({ entryPoints: { [name]: source }, plugins: [makeLighter] });
+  const [script] = await bundleScripts({
+    ...shortNames,
+    entryPoints: { [name]: source },
+    plugins: [makeLighter],
+  });
   if (script === undefined) throw new Error(`The bundler gave nothing for ${source}.`);
   return script;
 }

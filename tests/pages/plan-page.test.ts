@@ -207,7 +207,9 @@ describe('the page /', () => {
       expected: /ERR_INTERNET_DISCONNECTED/,
     });
     await page.waitForFunction(() =>
-      performance.getEntriesByType('resource').some(({ name }) => /\/on-device-\w+\.js$/.test(name)),
+      performance
+        .getEntriesByType('resource')
+        .some(({ name }) => /\/on-device-\w+\.js$/.test(name)),
     );
     const before = await figures(page);
     await page.context().setOffline(true);

@@ -48,7 +48,7 @@ export async function bundleElements(names: readonly string[]): Promise<ElementB
   const lazy = new Map<string, Promise<Script>>();
   const built = names.map(async (name) => {
     const entryPoints = { [name]: `client/embed/register-${name}.ts` };
-    const plugins = [standApart(base.name, lazy), joinViews, makeLighter];
+    const plugins = [takeBase(base.name), standApart(base.name, lazy), joinViews, makeLighter];
     return bundleScripts({ ...shortNames, entryPoints, splitting: true, plugins });
   });
   const alone = await Promise.all(built);
@@ -80,10 +80,10 @@ function listScripts(name: string, scripts: readonly Script[]): ElementScripts {
   return { name, first, soon: soon.filter((file) => !first.includes(file)) };
 }
 
-/** Leaves out of an element what every element has, and what is fetched later and stands for itself. */
-function standApart(base: string, lazy: Map<string, Promise<Script>>): Plugin {
+/** Leaves out of a script what every element has. */
+function takeBase(base: string): Plugin {
   return {
-    name: 'stand-apart',
+    name: 'take-base',
     setup(bundler) {
       // Directives, which few elements use, are bundled with these and reach Lit by its second name.
       const isBase = /^lit$|^(\.{1,2}|lit-html)\/lit-html\.js$|\/drawn-element\.ts$/;
@@ -95,10 +95,19 @@ function standApart(base: string, lazy: Map<string, Promise<Script>>): Plugin {
         external: true,
         sideEffects: false,
       }));
+    },
+  };
+}
+
+/** Leaves out of an element what is fetched later and stands for itself. */
+function standApart(base: string, lazy: Map<string, Promise<Script>>): Plugin {
+  return {
+    name: 'stand-apart',
+    setup(bundler) {
       bundler.onResolve({ filter: /^\./ }, async ({ kind, path, resolveDir }) => {
         const source = new URL(path, `file://${resolveDir}/`).pathname.slice(root.length);
         if (kind !== 'dynamic-import' || source.startsWith('client/elements/')) return undefined;
-        if (!lazy.has(source)) lazy.set(source, bundleLazy(source));
+        if (!lazy.has(source)) lazy.set(source, bundleLazy(source, base));
         return { path: `./${(await lazy.get(source))?.name}`, external: true };
       });
     },
@@ -109,12 +118,12 @@ function passOn(base: string): string {
   return BASE.replace(/'[^']+'/g, `'./${base}'`);
 }
 
-async function bundleLazy(source: string): Promise<Script> {
+async function bundleLazy(source: string, base: string): Promise<Script> {
   const name = source.replace(/^client\/(data\/)?|\.ts$/g, '').replaceAll('/', '-');
   const [script] = await bundleScripts({
     ...shortNames,
     entryPoints: { [name]: source },
-    plugins: [makeLighter],
+    plugins: [takeBase(base), makeLighter],
   });
   if (script === undefined) throw new Error(`The bundler gave nothing for ${source}.`);
   return script;

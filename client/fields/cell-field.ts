@@ -1,6 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { fractionChips } from './fraction-chips.ts';
-import { setFraction } from './set-fraction.ts';
+import { fractionPlace, offerFractions } from './fraction-place.ts';
 
 /** One cell of a table to type lengths into. */
 export interface CellField {
@@ -28,10 +27,9 @@ export function cellField(field: CellField): TemplateResult {
       .value=${value}
       aria-invalid=${faultId === undefined ? nothing : 'true'}
       aria-describedby=${faultId ?? nothing}
+      @focus=${offerFractions}
       @input=${({ target }: InputEvent) => onInput((target as HTMLInputElement).value)}
     />${
-      field.fractions === undefined
-        ? nothing
-        : fractionChips(`${field.fractions}: ${label}`, (sign) => onInput(setFraction(value, sign)))
+      field.fractions === undefined ? nothing : fractionPlace(id, `${field.fractions}: ${label}`)
     }`;
 }

@@ -1,7 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import { type FieldFrame, fieldView } from './field-view.ts';
-import { fractionChips } from './fraction-chips.ts';
-import { setFraction } from './set-fraction.ts';
+import { fractionPlace, offerFractions } from './fraction-place.ts';
 
 /** One entry for a figure. */
 export interface NumberField extends FieldFrame {
@@ -43,11 +42,12 @@ export function numberField(field: NumberField): TemplateResult {
           ?disabled=${isDisabled}
           aria-invalid=${invalid}
           aria-describedby=${isLocked && reason ? `${by} ${id}-reason` : by}
+          @focus=${offerFractions}
           @input=${({ target }: InputEvent) => onInput((target as HTMLInputElement).value)}
         />
         ${unit && html`<small class="unit" id="${id}-unit">${unit}</small>`}
       </span>
       ${isLocked && reason ? html`<small id="${id}-reason">${reason}</small>` : ''}
-      ${hasChips ? fractionChips(fractions, (sign) => onInput(setFraction(value || placeholder, sign))) : ''}`,
+      ${hasChips ? fractionPlace(id, fractions) : ''}`,
   );
 }

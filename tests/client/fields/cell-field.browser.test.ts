@@ -1,6 +1,7 @@
 import { expect, test, vi } from 'vitest';
 import { cellField } from '../../../client/fields/cell-field.ts';
 import { find, renderFresh, type } from '../../support/render.ts';
+import { touchField } from '../../support/touch-field.ts';
 
 const FIELD = { id: 'c', label: 'Swatch 1, before', value: '8 1/4', onInput: () => {} };
 
@@ -22,10 +23,11 @@ test('cellField is tied to the sentence that says what is wrong with it', () => 
   ]);
 });
 
-test('cellField tells what is typed, and an eighth chosen behind the whole part', () => {
+test('cellField tells what is typed, and an eighth chosen behind the whole part', async () => {
   const onInput = vi.fn();
   const root = renderFresh(cellField({ ...FIELD, fractions: 'Fractions', onInput }));
   type(root, 'input', '9');
+  await touchField(root);
   find(root, 'button').click();
-  expect(onInput.mock.calls).toEqual([['9'], ['8⅛']]);
+  expect(onInput.mock.calls).toEqual([['9'], ['9⅛']]);
 });

@@ -7,6 +7,7 @@ import { loadText } from '../../../client/text/languages.ts';
 import { sharedSource } from '../../../client/text/shared/source.ts';
 import { SOUND_ENTRIES, WRONG_ENTRIES } from '../../support/entry-table.ts';
 import { find, readText, renderFresh, type } from '../../support/render.ts';
+import { touchField } from '../../support/touch-field.ts';
 
 const FIELD = { id: 'cut', label: 'Cut', value: '8½', unit: 'in', onInput: () => {} };
 const REASON = 'Set by this page';
@@ -38,17 +39,21 @@ describe('numberField', () => {
     expect(readText(root, '.fault')).toBe('Type a number.');
   });
 
-  test('numberField offers eighths that change the fraction of what stands there', () => {
+  test('numberField offers eighths that change the fraction of what stands there', async () => {
     const onInput = vi.fn();
     const root = renderFresh(numberField({ ...FIELD, fractions: 'Fractions', onInput }));
+    await touchField(root);
+    expect(find(root, '.fractions').ariaLabel).toBe('Fractions');
     find(root, '.fractions button:nth-child(3)').click();
     expect(onInput).toHaveBeenCalledExactlyOnceWith('8⅜');
   });
 
-  test('numberField takes an eighth beside the usual figure where it is empty', () => {
+  test('numberField takes an eighth beside the usual figure where it is empty', async () => {
     const onInput = vi.fn();
     const field = { ...FIELD, value: '', placeholder: '12', fractions: 'Fractions', onInput };
-    find(renderFresh(numberField(field)), '.fractions button').click();
+    const root = renderFresh(numberField(field));
+    await touchField(root);
+    find(root, '.fractions button').click();
     expect(onInput).toHaveBeenCalledExactlyOnceWith('12⅛');
   });
 
@@ -75,8 +80,9 @@ describe('numberField', () => {
     expect(root.querySelector('.fractions')).toBeNull();
   });
 
-  test('numberField keeps the keyboard up while an eighth is chosen', () => {
+  test('numberField keeps the keyboard up while an eighth is chosen', async () => {
     const root = renderFresh(numberField({ ...FIELD, fractions: 'Fractions' }));
+    await touchField(root);
     const press = new PointerEvent('pointerdown', { bubbles: true, cancelable: true });
     find(root, '.fractions button').dispatchEvent(press);
     expect(press.defaultPrevented).toBe(true);
@@ -84,7 +90,7 @@ describe('numberField', () => {
 });
 
 describe('the chips of a number field', () => {
-  test('each is as large as a fingertip wants, seven of them in the width of half a phone', () => {
+  test('each is as large as a fingertip wants, seven of them in the width of half a phone', async () => {
     const host = document.body.appendChild(document.createElement('div'));
     const root = host.attachShadow({ mode: 'open' });
     const sheet = new CSSStyleSheet();
@@ -92,6 +98,7 @@ describe('the chips of a number field', () => {
     sheet.replaceSync(`${BASE_STYLES} :host{width:150px} .fractions{display:grid}`);
     root.adoptedStyleSheets = [sheet];
     render(numberField({ ...FIELD, fractions: 'Fractions' }), root);
+    await touchField(root);
     const boxes = [...root.querySelectorAll('button')].map((chip) => chip.getBoundingClientRect());
     expect(boxes).toHaveLength(7);
     for (const box of boxes) {

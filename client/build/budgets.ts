@@ -5,7 +5,7 @@ export const LOADER = 2_000;
 
 /** By element, what a page loads before it shows: that script, the element, all it needs at once, with English. */
 export const ELEMENTS: Readonly<Record<string, number>> = {
-  plan: 24_500,
+  plan: 23_500,
   size: 19_000,
   layout: 29_500,
   yardage: 19_000,

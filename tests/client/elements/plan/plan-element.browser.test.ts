@@ -30,7 +30,7 @@ async function open(change: Partial<PlanElement> = {}): Promise<PlanElement> {
 }
 
 async function settle(element: PlanElement): Promise<void> {
-  await expect.poll(() => shown(element).querySelector('.busy, .waiting')).toBeNull();
+  await expect.poll(() => shown(element).querySelector('.busy, .waiting, .later')).toBeNull();
 }
 
 function shown(element: PlanElement): ShadowRoot {

@@ -15,6 +15,8 @@ export default defineConfig({
   test: {
     allowOnly: false,
     maxWorkers: 2,
+    // What is waited for comes late on a busy machine; what never comes fails all the same.
+    expect: { poll: { timeout: 8000 } },
     provide: { seed },
     globalSetup: ['tests/support/tell-seed.ts'],
     setupFiles: ['tests/support/fix-seed.ts'],

@@ -219,8 +219,8 @@ export class CounterElement extends HostedElement<CounterText> {
     void this.#bring(sought.then((nearest) => ({ nearest })));
     clearTimeout(this.#rest);
     this.#rest = setTimeout(this.#settle, REST);
-    const detail = reportCounter(this.value, this.#rows);
-    this.dispatchEvent(new CustomEvent(NAME, { detail, bubbles: true, composed: true }));
+    const told = { detail: reportCounter(this.value, this.#rows), bubbles: true, composed: true };
+    this.dispatchEvent(new CustomEvent('ragbloom-counter', told));
   }
 
   readonly #settle = (): void => {

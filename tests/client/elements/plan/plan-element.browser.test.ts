@@ -30,7 +30,9 @@ async function open(change: Partial<PlanElement> = {}): Promise<PlanElement> {
 }
 
 async function settle(element: PlanElement): Promise<void> {
-  await expect.poll(() => shown(element).querySelector('.busy, .waiting, .later')).toBeNull();
+  const isThere = () => shown(element).querySelector('.table') !== null;
+  const isOpen = () => shown(element).querySelector('.busy, .waiting, .later') !== null;
+  await expect.poll(() => isThere() && !isOpen()).toBe(true);
 }
 
 function shown(element: PlanElement): ShadowRoot {

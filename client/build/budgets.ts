@@ -6,9 +6,9 @@ export const LOADER = 2_000;
 /** By element, what a page loads before it shows: that script, the element, all it needs at once, with English. */
 export const ELEMENTS: Readonly<Record<string, number>> = {
   plan: 23_500,
-  size: 19_000,
+  size: 16_500,
   layout: 29_500,
-  yardage: 19_000,
+  yardage: 16_000,
   counter: 41_500,
   compare: 24_000,
   wash: 43_000,

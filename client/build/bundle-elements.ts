@@ -1,9 +1,10 @@
 import { fileURLToPath } from 'node:url';
-import type { Plugin } from 'esbuild';
+import type { BuildOptions, Plugin } from 'esbuild';
 import { bundleScripts, type Script } from './bundle-scripts.ts';
 import { joinViews } from './join-views.ts';
 import { makeLighter } from './make-lighter.ts';
 import { shortNames } from './short-names.ts';
+import { TIGHTENED, tightenScript } from './tighten-script.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -38,8 +39,7 @@ export interface ElementBundle {
  */
 export async function bundleElements(names: readonly string[]): Promise<ElementBundle> {
   const stdin = { contents: BASE, resolveDir: root, sourcefile: 'base' };
-  const [base] = await bundleScripts({
-    ...shortNames,
+  const [base] = await bundleTight({
     stdin,
     entryNames: 'base-[hash]',
     plugins: [makeLighter],
@@ -49,7 +49,7 @@ export async function bundleElements(names: readonly string[]): Promise<ElementB
   const built = names.map(async (name) => {
     const entryPoints = { [name]: `client/embed/register-${name}.ts` };
     const plugins = [takeBase(base.name), standApart(base.name, lazy), joinViews, makeLighter];
-    return bundleScripts({ ...shortNames, entryPoints, splitting: true, plugins });
+    return bundleTight({ entryPoints, splitting: true, plugins });
   });
   const alone = await Promise.all(built);
   const scripts = [base, ...alone.flat(), ...(await Promise.all(lazy.values()))];
@@ -116,6 +116,12 @@ function standApart(base: string, lazy: Map<string, Promise<Script>>): Plugin {
 
 function passOn(base: string): string {
   return BASE.replace(/'[^']+'/g, `'./${base}'`);
+}
+
+/** What is loaded at first is worth a second look. */
+async function bundleTight(options: BuildOptions): Promise<readonly Script[]> {
+  const scripts = await bundleScripts({ ...shortNames, footer: TIGHTENED, ...options });
+  return Promise.all(scripts.map(tightenScript));
 }
 
 async function bundleLazy(source: string, base: string): Promise<Script> {

@@ -95,7 +95,7 @@ export const RULES: readonly Rule[] = [
   { room: 'client/offline/', may: ['client/offline/', 'client/data/', 'client/text/'] },
   { room: 'client/api/build-package.ts', may: ['client/build/', 'node:', 'esbuild'] },
   { room: 'client/api/', may: ['client/api/'], mayType: [CORE] },
-  { room: 'client/build/', may: ['client/build/', 'node:', 'esbuild'] },
+  { room: 'client/build/', may: ['client/build/', 'node:', 'esbuild', 'terser'] },
   {
     room: 'client/build.ts',
     may: [

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { typesetFractions } from '#core/drawing/typeset-fractions.ts';
 import { readLength } from '#core/read-length.ts';
+import { writeEighths } from '#core/write-length.ts';
 import {
   writeBound,
   writeEntry,
@@ -12,6 +14,17 @@ describe('writeMeasure', () => {
   test('writeMeasure sets inches and yards to the nearest eighth', () => {
     expect(writeMeasure('en', 'in', 49.6854, 59.24)).toBe('49⅝ × 59¼\u00a0in');
     expect(writeMeasure('en', 'yd', 1.125)).toBe('1⅛\u00a0yd');
+  });
+
+  test('writeMeasure writes eighths as the core does, once that is set in signs', () => {
+    const values = fc.double({ min: -500, max: 500, noNaN: true });
+    fc.assert(
+      fc.property(values, (value) => {
+        const written = typesetFractions(writeEighths(value));
+        expect(writeMeasure('en', 'in', value)).toBe(`${written}\u00a0in`);
+      }),
+    );
+    expect(writeMeasure('en', 'in', 0, 0.01, -0.5)).toBe('0 × 0 × -½\u00a0in');
   });
 
   test('writeMeasure writes decimals in the manner of the language', () => {

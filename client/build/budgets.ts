@@ -6,7 +6,7 @@ export const LOADER = 2_000;
 /** By element, what a page loads before it shows: that script, the element, all it needs at once, with English. */
 export const ELEMENTS: Readonly<Record<string, number>> = {
   plan: 23_500,
-  size: 16_500,
+  size: 16_000,
   layout: 29_500,
   yardage: 16_000,
   counter: 41_500,

@@ -1,6 +1,7 @@
 import type { ElementBundle } from './bundle-elements.ts';
 import { bundleScripts, type Script } from './bundle-scripts.ts';
 import { type Signatures, signFile } from './sign-files.ts';
+import { tightenScript } from './tighten-script.ts';
 
 /** The script that brings elements, twice. */
 export interface Loaders {
@@ -42,7 +43,7 @@ async function bundleLoader(
     },
   });
   if (loader === undefined) throw new Error('The bundler gave no loader.');
-  return loader;
+  return tightenScript(loader);
 }
 
 function bare(file: string): string {

@@ -25,7 +25,7 @@ describe('bundleElements', () => {
     for (const name of ['stash', 'kits']) {
       const [script] = find(`client/embed/register-${name}.ts`);
       expect(script?.inputs).not.toContain('client/data/csv-tool.ts');
-      expect(new TextDecoder().decode(script?.contents)).toContain(`import("./${tool?.name}")`);
+      expect(new TextDecoder().decode(script?.contents)).toContain(`("./${tool?.name}")`);
     }
   });
 

@@ -8,9 +8,25 @@ describe('tryAgain', () => {
     }
   });
 
-  test('tryAgain(script) has each script that may come later a second address', () => {
+  test('tryAgain(script) has each script that may come later fetched under a second address', () => {
     const tried = tryAgain('a(import("./one-A1.js"));b(import("./two-B2.js"))');
-    expect(tried).toContain('import("./one-A1.js?"+Date.now())');
-    expect(tried).toContain('import("./two-B2.js?"+Date.now())');
+    expect(tried).toContain('a($again("./one-A1.js"));b($again("./two-B2.js"))');
+    expect(tried.match(/function/g)).toHaveLength(1);
+  });
+
+  test('tryAgain(script) asks once for what is there, and twice for what is not', async () => {
+    const run = async (file: string) => {
+      const asked: string[] = [];
+      const fetchIt = (address: string) => {
+        asked.push(address.replace(/\d{10,}/, 'now'));
+        return asked.length === 1 && file.includes('gone')
+          ? Promise.reject(new Error('no'))
+          : Promise.resolve(1);
+      };
+      const script = tryAgain(`return import("./${file}")`).replaceAll('import(', 'fetchIt(');
+      return [await new Function('fetchIt', script)(fetchIt), ...asked];
+    };
+    expect(await run('there-A1.js')).toEqual([1, './there-A1.js']);
+    expect(await run('gone-A1.js')).toEqual([1, './gone-A1.js', './gone-A1.js?now']);
   });
 });

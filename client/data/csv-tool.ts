@@ -37,8 +37,11 @@ export function readCells(
   };
 }
 
+/** As RFC 4180 ends a line; no part of a template, where a build takes line ends for indentation. */
+const LINE_END = '\r\n';
+
 /** Writes cells as comma-separated values (RFC 4180), each that a spreadsheet would run made harmless by an apostrophe. */
 export function writeCells(cells: readonly (readonly string[])[]): string {
   const safe = cells.map((row) => row.map((cell) => (FORMULA.test(cell) ? `'${cell}` : cell)));
-  return `${Papa.unparse(safe, { newline: '\r\n' })}\r\n`;
+  return [Papa.unparse(safe, { newline: LINE_END }), ''].join(LINE_END);
 }

@@ -12,6 +12,8 @@ export type View = {
   readonly forcedColors?: boolean;
   readonly javaScript?: boolean;
   readonly locale?: string;
+  /** With a finger instead of a mouse. */
+  readonly touch?: boolean;
   /** Errors that the test itself provokes: a page error or console error that has this in it is let pass. */
   readonly expected?: RegExp;
 };
@@ -61,6 +63,8 @@ function describeContext(view: View) {
     forcedColors: view.forcedColors === true ? 'active' : 'none',
     javaScriptEnabled: view.javaScript ?? true,
     locale: view.locale ?? 'en-US',
+    hasTouch: view.touch ?? false,
+    isMobile: view.touch ?? false,
   } as const;
 }
 

@@ -12,7 +12,7 @@ import { HostedElement } from './hosted-element.ts';
 import { keepEarly } from './keep-early.ts';
 import { readHost } from './read-host.ts';
 import { readSearch } from './read-search.ts';
-import type { Start, Started } from './read-start.ts';
+import type { ReadStart, Start, Started } from './read-start.ts';
 import type { FormFacts } from './tell-form.ts';
 
 /** How long typing must rest before the service is asked, in milliseconds. */
@@ -145,9 +145,8 @@ export abstract class AskingElement<
   }
 
   /** What address and device say is read by what is fetched then; an element that mostly has them brings it along. */
-  protected async readStart(start: Start): Promise<Started<Kind>> {
-    return (await import('./read-start.ts')).readStart<Kind>(start, this.errand.keys);
-  }
+  protected readonly readStart: ReadStart<Kind> = async (start, keys) =>
+    (await import('./read-start.ts')).readStart<Kind>(start, keys);
 
   /** What else an element does with a draft that it begins with. */
   protected laid(_draft: Kind): void {}
@@ -192,8 +191,9 @@ export abstract class AskingElement<
     this.#start = start;
     this.#asker.stop();
     this.set(this.hasUpdated ? { isBusy: true } : { draft: errand.complete(draft) });
-    if (own.address + own.kept === '') lay(given);
-    else void this.readStart(start).then(lay, () => lay(given));
+    const started = own.address + own.kept === '' ? given : this.readStart(start, errand.keys);
+    if (started instanceof Promise) void started.then(lay, () => lay(given));
+    else lay(started);
   }
 
   #layStart({ draft, host, faults: hostFaults }: Started<Kind>): void {

@@ -21,6 +21,12 @@ export interface Started<Kind extends AnyDraft> extends HostInput<Kind> {
   readonly host: Kind;
 }
 
+/** Reads a question, at once or when what reads it has been fetched. */
+export type ReadStart<Kind extends AnyDraft> = (
+  start: Start,
+  keys: readonly string[],
+) => Started<Kind> | Promise<Started<Kind>>;
+
 /**
  * What the address asks for, else what was left on the device, else what the host does. A locked place has what the
  * host gave it, whatever the others say, and as long as it gave it: where the units differ it is said in the other one.

@@ -15,8 +15,8 @@ export function joinSources<Parts extends object>(
 ): TextSource<Parts> {
   const entries = Object.entries(sources) as [string, TextSource<unknown>][];
   const load = (language: 'es' | 'de' | 'fr') => async () => {
-    const words = await Promise.all(entries.map(([, source]) => source.load[language]()));
-    return Object.fromEntries(entries.map(([name], at) => [name, words[at]])) as Parts;
+    const parts = entries.map(async ([name, source]) => [name, await source.load[language]()]);
+    return Object.fromEntries(await Promise.all(parts)) as Parts;
   };
   return {
     en: Object.fromEntries(entries.map(([name, { en }]) => [name, en])) as Parts,

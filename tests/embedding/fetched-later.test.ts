@@ -48,3 +48,17 @@ test('what says lengths in centimetres comes when they are chosen, and again whe
   expect(await page.locator('#width').inputValue()).toBe('101.6');
   expect(await page.locator('.notice').count()).toBe(0);
 });
+
+test('a question in the address is read by what comes then, and a cost by what writes a currency', async () => {
+  const page = await open('/health');
+  const home = new URL(page.url()).origin;
+  const offer = (layer: number, role: string) =>
+    `layers.${layer}.role=${role}&layers.${layer}.offers.0.kind=roll&layers.${layer}.offers.0.id=bolt&layers.${layer}.offers.0.price=1000`;
+  const preset = `${offer(0, 'top')}&${offer(1, 'backing')}`;
+  const address = host.serve(
+    `<ragbloom-size address currency="usd" preset="${preset.replaceAll('&', '&amp;')}"></ragbloom-size><script src="${home}/embed/v1.js" async></script>`,
+  );
+  await page.goto(`${address}?target.width=44&target.height=55&${preset}`);
+  await page.locator('ragbloom-size [part=cost]', { hasText: '$' }).waitFor();
+  expect(await page.locator('#width').inputValue()).toBe('44');
+});

@@ -8,6 +8,7 @@ import { type LayoutDraft, writePins } from '../../data/layout-draft.ts';
 import type { LayoutOnDevice } from '../../data/layout-on-device.ts';
 import type { Source } from '../../data/load-answer.ts';
 import { LightElement } from '../../host/light-element.ts';
+import { readStart } from '../../host/read-start.ts';
 import { joinSources } from '../../text/join-sources.ts';
 import { layoutSource } from '../../text/layout/source.ts';
 import { lightSource } from '../../text/light/source.ts';
@@ -75,6 +76,7 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
   declare private isPrinting: boolean;
 
   protected readonly errand = layoutErrand;
+  protected override readonly readStart = readStart<LayoutDraft>;
   protected readonly text = joinSources({ light: lightSource, layout: layoutSource });
   #grid: ShownGrid | undefined;
   readonly #memo: LayoutContext['memo'] = new Map();
@@ -83,9 +85,7 @@ export class LayoutElement extends LightElement<LayoutDraft, ShownLayout, Words,
 
   constructor() {
     super();
-    this.board = FIRST_BOARD;
-    this.room = FIRST_ROOM;
-    this.isPrinting = false;
+    Object.assign(this, { board: FIRST_BOARD, room: FIRST_ROOM, isPrinting: false });
   }
 
   protected get source(): Source<LayoutOnDevice> {

@@ -7,7 +7,7 @@ import type { OnDevice } from '../../data/on-device.ts';
 import { readHostInput } from '../../data/read-host-input.ts';
 import { keepTicks, readTicks } from '../../data/tick-store.ts';
 import { LightElement } from '../../host/light-element.ts';
-import { readStart, type Start, type Started } from '../../host/read-start.ts';
+import { readStart } from '../../host/read-start.ts';
 import type { Language } from '../../text/languages.ts';
 import { planText, type Text } from '../../text/text.ts';
 import type { PlanActions, PlanContext } from './plan-context.ts';
@@ -59,6 +59,7 @@ export class PlanElement extends LightElement<Draft, ShownPlan, Text, OnDevice> 
 
   protected readonly errand = planErrand;
   protected readonly text = planText;
+  protected override readonly readStart = readStart<Draft>;
 
   /** Another plan that was chosen. */
   #wanted: ShownOption | undefined;
@@ -125,11 +126,6 @@ export class PlanElement extends LightElement<Draft, ShownPlan, Text, OnDevice> 
   /** Its ticks are. */
   protected override get keepsDraft(): boolean {
     return false;
-  }
-
-  /** Its address nearly always asks for something. */
-  protected override async readStart(start: Start): Promise<Started<Draft>> {
-    return readStart<Draft>(start, this.errand.keys);
   }
 
   protected override get isWrong(): boolean {

@@ -9,6 +9,7 @@ import type { WashOnDevice } from '../../data/wash-on-device.ts';
 import { sayFault } from '../../fields/say-fault.ts';
 import type { Called } from '../../fields/switch-unit.ts';
 import { AskingElement } from '../../host/asking-element.ts';
+import { readStart } from '../../host/read-start.ts';
 import { type WashText, washText } from '../../text/wash-text.ts';
 import { BLANK_CLOTH, BLANK_ROW, type Cloth, typeCell } from './swatch-table.ts';
 import { switchWash } from './switch-wash.ts';
@@ -69,6 +70,7 @@ export class WashElement extends AskingElement<AnyDraft, ShownWash, WashText, Wa
   declare private own: typeof FIRST_OWN;
 
   protected readonly errand = washErrand;
+  protected override readonly readStart = readStart<AnyDraft>;
   protected readonly text = washText;
 
   #called: Called = {};

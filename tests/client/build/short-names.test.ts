@@ -1,4 +1,5 @@
 import { globSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { SHORT_NAMES, shortNames } from '../../../client/build/short-names.ts';
 
@@ -37,6 +38,18 @@ describe('shortNames', () => {
     const plain = source.replaceAll(/\b(?:Pick|Omit)<[^>]*>/g, '');
     expect(findIn(plain, write)).toEqual([]);
     expect(findIn("changed.has('isBusy')", write)).toEqual(['isBusy']);
+  });
+
+  test('nothing fetched while a script runs is given out under a name: it would be read as a property', () => {
+    const fetched = sources.flatMap((path) => {
+      const found = readFileSync(path, 'utf8').matchAll(/\bimport\('(\.[^']+)'\)/g);
+      return [...found].map(([, target = '']) => join(dirname(path), target));
+    });
+    const given = readAll([...new Set(fetched)]).join('\n');
+    const names = [...given.matchAll(/export (?:async )?(?:function|const|let|class) (\w+)/g)];
+    const known = new Set(names.map(([, name]) => name));
+    expect([...known]).toEqual(expect.arrayContaining(['readStart', 'switchUnit', 'writeMoney']));
+    expect(NAMES.filter((name) => known.has(name))).toEqual([]);
   });
 
   test('no object of the browser or of the language has one', () => {

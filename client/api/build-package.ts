@@ -69,7 +69,7 @@ async function buildElements(out: string): Promise<void> {
     entryPoints: Object.fromEntries(entries),
     absWorkingDir: root,
     outdir: join(root, out),
-    chunkNames: 'parts/[name]-[hash]',
+    chunkNames: 'parts/[hash]',
     external: ['lit', 'lit/*'],
     bundle: true,
     splitting: true,

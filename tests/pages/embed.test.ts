@@ -121,6 +121,7 @@ describe('the page /embed', () => {
   test('says without scripts how to embed', async () => {
     const page = await open('/embed', { javaScript: false });
     await page.getByRole('link', { name: /^\/embed\/size/ }).click();
+    await page.waitForURL('**/embed/size?*');
     expect(await page.getByRole('row', { name: /^Blocks/ }).isVisible()).toBe(true);
   });
 });

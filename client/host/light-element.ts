@@ -1,6 +1,7 @@
 import type { PropertyDeclarations } from 'lit';
 import type { Fault } from '#core/outcome.ts';
 import type { AnyDraft } from '../data/draft.ts';
+import { readCurrency } from '../data/read-currency.ts';
 import { type Sentences, sayFault } from '../fields/say-fault.ts';
 import type { SaidCaution } from '../text/cautions/en.ts';
 import type { CautionsWords } from '../text/cautions/source.ts';
@@ -45,7 +46,7 @@ export abstract class LightElement<
       void this.#learn(language as Language);
     }
     if (language !== undefined && language !== this.#careful) void this.#care(language as Language);
-    if (this.#currencyCode !== undefined && this.writeMoney === undefined) void this.#price();
+    if (readCurrency(this.currency) && this.writeMoney === undefined) void this.#price();
   }
 
   /** Whether there is a fault to tell of. */
@@ -60,17 +61,9 @@ export abstract class LightElement<
   /** Whole minor units as money, once there is a currency and what writes it. */
   protected get sayMoney(): ((minor: number) => string) | undefined {
     const { writeMoney, words } = this;
-    const currencyCode = this.#currencyCode;
-    if (currencyCode === undefined || writeMoney === undefined || words === undefined) {
-      return undefined;
-    }
-    return (minor) => writeMoney(words.light.language, currencyCode, minor);
-  }
-
-  /** The currency of prices as ISO 4217 writes it; of what is no currency the browser would make an error. */
-  get #currencyCode(): string | undefined {
-    const { currency } = this;
-    return currency && /^[a-z]{3}$/i.test(currency) ? currency.toUpperCase() : undefined;
+    const code = readCurrency(this.currency);
+    if (code === '' || writeMoney === undefined || words === undefined) return undefined;
+    return (minor) => writeMoney(words.light.language, code, minor);
   }
 
   /** The words of a caution; those of the service until there are some in the language. */
@@ -81,7 +74,7 @@ export abstract class LightElement<
   /** What the host asked for and cannot be had, by place. */
   protected get oddPlaces(): readonly string[] {
     const places = this.status.hostFaults.map(({ path }) => path.join('.'));
-    const isOdd = Boolean(this.currency) && this.#currencyCode === undefined;
+    const isOdd = Boolean(this.currency) && readCurrency(this.currency) === '';
     return isOdd ? [...places, 'currency'] : places;
   }
 

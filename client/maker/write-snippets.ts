@@ -1,3 +1,4 @@
+import { readCurrency } from '../data/read-currency.ts';
 import { COLORS, listFilled, type MakerState } from './maker-state.ts';
 
 /** What a host can copy, each a text of its own. */
@@ -52,7 +53,7 @@ function writeScript(
     preset: query,
     locked: locked.join(' '),
     lang: language,
-    currency: readCurrency(currency),
+    currency: onceWhole(currency),
   })
     .filter(([, value]) => value !== '')
     .map(([name, value]) => ` ${name}="${quote(value)}"`);
@@ -87,7 +88,7 @@ function writeWishes({ locked, language, currency, scheme, colors }: MakerState)
   const wishes = [
     ['lang', language],
     ['locked', locked.join(' ')],
-    ['currency', readCurrency(currency)],
+    ['currency', onceWhole(currency)],
     ['scheme', scheme],
     ...hues,
   ] as const;
@@ -98,8 +99,8 @@ function writeWishes({ locked, language, currency, scheme, colors }: MakerState)
 }
 
 /** A currency once it is typed in full: of half a one an element would say that it cannot be used. */
-function readCurrency(typed: string): string {
-  return /^[a-z]{3}$/i.test(typed) ? typed : '';
+function onceWhole(typed: string): string {
+  return readCurrency(typed) === '' ? '' : typed;
 }
 
 function pair(name: string, value: string): string {

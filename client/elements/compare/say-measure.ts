@@ -2,6 +2,7 @@ import type { Unit } from '#core/contract.ts';
 import { MILLIMETRES } from '#core/length.ts';
 import { GRAMS, massUnit } from '#core/mass.ts';
 import { writeMoney } from '../../data/money.ts';
+import { readCurrency } from '../../data/read-currency.ts';
 import { writeMeasure } from '../../fields/write-figures.ts';
 import { writeTime } from '../../fields/write-time.ts';
 import type { Measure } from './list-figures.ts';
@@ -59,10 +60,10 @@ function stepOf(measure: Measure, value: number, unit: Unit): number {
 
 /** How figures are told on a page: money only where its currency is known, as three letters of ISO 4217. */
 export function tellIn(language: string, unit: Unit, currency: string | null | undefined): Telling {
-  const code = /^[a-z]{3}$/i.test(currency ?? '') ? `${currency}`.toUpperCase() : undefined;
+  const code = readCurrency(currency);
   return {
     language,
     unit,
-    sayMoney: code === undefined ? undefined : (minor) => writeMoney(language, code, minor),
+    sayMoney: code === '' ? undefined : (minor) => writeMoney(language, code, minor),
   };
 }

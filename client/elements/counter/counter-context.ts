@@ -4,6 +4,7 @@ import { fromMillimetres } from '#core/length.ts';
 import type { Fault } from '#core/outcome.ts';
 import type { CounterRow, ShopPlace } from '../../data/counter-rows.ts';
 import { writeMoney } from '../../data/money.ts';
+import { readCurrency } from '../../data/read-currency.ts';
 import { type Sentences, sayFault } from '../../fields/say-fault.ts';
 import { writeMeasure } from '../../fields/write-figures.ts';
 import type { CounterWords } from '../../text/counter/source.ts';
@@ -96,17 +97,6 @@ export function sayLength(
     unit,
     ...millimetres.map((one) => fromMillimetres(one, unit)),
   );
-}
-
-/**
- * The currency of prices as ISO 4217 writes it; nothing of what is no currency.
- *
- * @example
- * readCurrency('eur') // => 'EUR'
- * readCurrency('euro') // => ''
- */
-export function readCurrency(named: string | null | undefined): string {
-  return /^[a-z]{3}$/i.test(named ?? '') ? `${named}`.toUpperCase() : '';
 }
 
 /** Minor units as money; without a sign where the currency is not known. */

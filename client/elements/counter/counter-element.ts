@@ -2,6 +2,7 @@ import type { PropertyDeclarations, TemplateResult } from 'lit';
 import { type CounterPlace, readPlace, writePlace } from '../../data/counter-place.ts';
 import type { CounterRow } from '../../data/counter-rows.ts';
 import { keepDraft } from '../../data/draft-store.ts';
+import { readCurrency } from '../../data/read-currency.ts';
 import { HostedElement } from '../../host/hosted-element.ts';
 import { keepEarly } from '../../host/keep-early.ts';
 import type { FormFacts } from '../../host/tell-form.ts';
@@ -13,7 +14,6 @@ import {
   type CounterActions,
   type CounterText,
   makeContext,
-  readCurrency,
   tellFault,
 } from './counter-context.ts';
 import { NAME, reportCounter, sayRow } from './counter-report.ts';

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
   nameCloth,
-  readCurrency,
   sayFaultAt,
   sayLength,
   sayMoney,
@@ -27,16 +26,6 @@ describe('nameCloth', () => {
 });
 
 describe('figures at the counter', () => {
-  test('readCurrency takes three letters and nothing else', () => {
-    expect(['usd', 'USD', '$', '', undefined].map(readCurrency)).toEqual([
-      'USD',
-      'USD',
-      '',
-      '',
-      '',
-    ]);
-  });
-
   test('sayPurchase and sayLength write them as the language does', () => {
     expect(sayPurchase(text, { amount: 2.375, unit: 'yd', text: '' })).toBe('2⅜\u00a0yd');
     expect(sayPurchase(text, { amount: 2.1, unit: 'm', text: '' })).toBe('2.1\u00a0m');

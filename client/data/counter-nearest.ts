@@ -3,6 +3,7 @@ import { fromMillimetres, MILLIMETRES } from '#core/length.ts';
 import type { Counter } from './counter-question.ts';
 import type { CounterRow } from './counter-rows.ts';
 import { type AnyDraft, writeQuery } from './draft.ts';
+import { shareCounts } from './share-counts.ts';
 
 /** A quilt that what there is makes. */
 export interface NearestQuilt {
@@ -53,21 +54,14 @@ function limit({ bolt, left, isGot, ask }: CounterRow, at: number, inHand: numbe
   return [{ at, width, length: ask.buy.amount * MILLIMETRES[ask.buy.unit] }];
 }
 
-/**
- * The same plan with another grid of other squares. Counts of prints no longer sum to its blocks, so they become shares
- * in the same proportion.
- */
+/** The same plan with another grid of other squares. */
 function replace(
   asked: AnyDraft,
   grid: { readonly columns: number; readonly rows: number; readonly cut: number },
 ): string {
-  const kept = Object.entries(asked)
-    .filter(([path]) => !/^(target|cuts)(\.|$)/.test(path) && path !== 'block.cut')
-    .map(([path, value = '']) =>
-      /prints\.\d+\.count$/.test(path)
-        ? [path.replace(/count$/, 'share'), `${Number(value) / 10}`]
-        : [path, value],
-    );
+  const kept = Object.entries(shareCounts(asked)).filter(
+    ([path]) => !/^(target|cuts)(\.|$)/.test(path) && path !== 'block.cut',
+  );
   return writeQuery({
     'target.columns': `${grid.columns}`,
     'target.rows': `${grid.rows}`,

@@ -27,7 +27,7 @@ const MANIFEST = 'embed/manifest.json';
 const LATER_AT_COUNTER = [
   'client/data/counter-nearest.ts',
   'client/drawing/draw-code.ts',
-  'client/text/shared/source.ts',
+  'client/text/faults/source.ts',
 ];
 
 /** Scripts of pages that stand by themselves: of the frames, and of the page that makes snippets. */

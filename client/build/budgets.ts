@@ -26,7 +26,6 @@ export const LAZY: Readonly<Record<string, number>> = {
   'client/data/kits-on-device.ts': 37_000,
   'client/elements/plan/hand-out.ts': 11_500,
   'client/data/csv-tool.ts': 8_000,
-  'client/text/shared/source.ts': 7_000,
   'client/text/': 6_000,
   'client/': 10_000,
 };

@@ -9,8 +9,8 @@ import {
   type Side,
 } from '../../client/elements/compare/compare-state.ts';
 import { compareSource } from '../../client/text/compare/source.ts';
+import { faultsSource } from '../../client/text/faults/source.ts';
 import { lightSource } from '../../client/text/light/source.ts';
-import { sharedSource } from '../../client/text/shared/source.ts';
 
 /** A side with a plan on it. */
 export function sideOf(answer: ShownPlan, change: Partial<Side> = {}): Side {
@@ -36,7 +36,7 @@ export function compareContext(
   };
   const context: CompareContext = {
     state,
-    words: { light: lightSource.en, shared: sharedSource.en, compare: compareSource.en },
+    words: { light: lightSource.en, faults: faultsSource.en, compare: compareSource.en },
     telling: { language: 'en', unit: 'in', sayMoney: String },
     api: 'https://quilts.example',
     tell: ({ code }) => code,

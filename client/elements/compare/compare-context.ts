@@ -1,8 +1,8 @@
 import type { Unit } from '#core/contract.ts';
 import type { Fault } from '#core/outcome.ts';
 import type { CompareWords } from '../../text/compare/source.ts';
+import type { FaultsWords } from '../../text/faults/source.ts';
 import type { LightWords } from '../../text/light/source.ts';
-import type { SharedWords } from '../../text/shared/source.ts';
 import type { CompareState, SideName } from './compare-state.ts';
 import type { Doubling } from './double-plan.ts';
 import type { Telling } from './say-measure.ts';
@@ -10,7 +10,7 @@ import type { Telling } from './say-measure.ts';
 /** All that the comparison says. */
 export interface CompareText {
   readonly light: LightWords;
-  readonly shared: SharedWords;
+  readonly faults: FaultsWords;
   readonly compare: CompareWords;
 }
 

@@ -11,9 +11,9 @@ import { HostedElement } from '../../host/hosted-element.ts';
 import { keepEarly } from '../../host/keep-early.ts';
 import type { FormFacts } from '../../host/tell-form.ts';
 import { compareSource } from '../../text/compare/source.ts';
+import { faultsSource } from '../../text/faults/source.ts';
 import { joinSources } from '../../text/join-sources.ts';
 import { lightSource } from '../../text/light/source.ts';
-import { sharedSource } from '../../text/shared/source.ts';
 import type { CompareActions, CompareText } from './compare-context.ts';
 import {
   answerSide,
@@ -80,7 +80,7 @@ export class CompareElement extends HostedElement<CompareText> {
 
   protected readonly text = joinSources<CompareText>({
     light: lightSource,
-    shared: sharedSource,
+    faults: faultsSource,
     compare: compareSource,
   });
   /** What was set before the element was drawn. */
@@ -243,7 +243,7 @@ export class CompareElement extends HostedElement<CompareText> {
   }
 }
 
-function tell({ shared, light, compare }: CompareText, fault: Fault): string {
+function tell({ faults, light, compare }: CompareText, fault: Fault): string {
   const isNoPlan = fault.code === 'target-unclear' && fault.path.length === 0;
-  return isNoPlan ? compare.noPlan : sayFault(shared.faults, fault, () => light.wrong);
+  return isNoPlan ? compare.noPlan : sayFault(faults, fault, () => light.wrong);
 }

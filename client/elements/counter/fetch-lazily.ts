@@ -19,8 +19,8 @@ export async function seekNearest(
 
 /** What exactly is wrong, in words; nothing where they cannot be had, and the next fault asks again. */
 export async function learnSentences(language: Language): Promise<Sentences | undefined> {
-  const source = await import('../../text/shared/source.ts').catch(() => undefined);
-  return source && (await loadText(source.sharedSource, language)).faults;
+  const source = await import('../../text/faults/source.ts').catch(() => undefined);
+  return source && loadText(source.faultsSource, language);
 }
 
 /** An address as a code; what draws it is fetched when first wanted. */

@@ -1,3 +1,5 @@
+import { NUMBER_LIMITS } from '#core/limits.ts';
+
 /** A grid as somebody laid it by hand, kept in the fragment of an address: `#ABA-BAB`, a row between hyphens. */
 
 /**
@@ -11,8 +13,9 @@
  */
 export function readHand(fragment: string): readonly string[] | undefined {
   const rows = fragment.replace(/^#/, '').split('-');
-  const isGrid = rows.every((row) => /^[A-Z]{1,40}$/.test(row) && row.length === rows[0]?.length);
-  return isGrid && rows.length <= 40 ? rows : undefined;
+  const isGrid = rows.every((row) => /^[A-Z]+$/.test(row) && row.length === rows[0]?.length);
+  const isSmall = Math.max(rows.length, rows[0]?.length ?? 0) <= NUMBER_LIMITS.layoutSide.most;
+  return isGrid && isSmall ? rows : undefined;
 }
 
 /**

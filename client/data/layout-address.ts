@@ -1,3 +1,4 @@
+import { NUMBER_LIMITS, SIZE_LIMITS } from '#core/limits.ts';
 import { writeHand } from './hand-grid.ts';
 import type { ShownPlan } from './is-plan-answer.ts';
 
@@ -13,9 +14,6 @@ export interface LaidPlan {
   readonly layout: { readonly cells: readonly string[] };
 }
 
-/** A layout has two prints at least. */
-const FEWEST = 2;
-
 /**
  * The address of the page on which the blocks of a plan are moved, its own arrangement on the table.
  *
@@ -28,7 +26,11 @@ const FEWEST = 2;
 export function writeLayoutAddress({ grid, input, layout }: LaidPlan): string | undefined {
   const prints = input.layers.find(({ role }) => role === 'top')?.prints ?? [];
   const { columns, rows } = grid;
-  if (prints.length < FEWEST || Math.max(columns, rows) > 40) return undefined;
+  if (
+    prints.length < SIZE_LIMITS.layoutPrints ||
+    Math.max(columns, rows) > NUMBER_LIMITS.layoutSide.most
+  )
+    return undefined;
   const laid = layout.cells.join('');
   const countOf = (at: number) => laid.split(String.fromCharCode(65 + at)).length - 1;
   const fields = prints.flatMap(({ id, color }, at) => [

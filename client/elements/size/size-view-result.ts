@@ -1,7 +1,8 @@
 import { html, type TemplateResult } from 'lit';
 import type { ShownSize } from '../../data/is-size-answer.ts';
 import { cautionsView } from '../../fields/cautions-view.ts';
-import { writeHours, writeMeasure } from '../../fields/write-figures.ts';
+import { sayBought } from '../../fields/say-bought.ts';
+import { writeHours } from '../../fields/write-figures.ts';
 import { findKind } from '../../host/size-kind.ts';
 import { gridDrawing } from './grid-drawing.ts';
 import type { SizeContext } from './size-context.ts';
@@ -75,20 +76,14 @@ function needView(context: SizeContext, need: Need): TemplateResult {
   const named = need.print === undefined || need.print.length < 2 ? '' : need.print;
   return html`<li class="line">
     <span>${named || light.fabric(need.fabric)} <small>${light.role(need.role)} ${named ? '' : need.print}</small></span>
-    <b>${sayPurchase(context, need)}</b>
+    <b>${sayNeed(context, need)}</b>
     ${need.lacking === undefined ? '' : html`<p class="fault">${size.lacking(need.lacking)}</p>`}
   </li>`;
 }
 
 /** What to ask for: off the roll, or as the shop sells it. */
-function sayPurchase({ words }: SizeContext, { buy, purchase }: Need): string {
-  const { language } = words.light;
-  if (purchase === undefined) return writeMeasure(language, buy.unit, buy.amount);
-  return purchase
-    .map(({ unit, offer, count = 0, amount = 0 }) =>
-      unit === 'pack' ? `${count} × ${offer}` : writeMeasure(language, unit, amount),
-    )
-    .join(' + ');
+function sayNeed({ words }: SizeContext, { buy, purchase }: Need): string {
+  return sayBought(words.light.language, purchase ?? [{ offer: '', ...buy }]);
 }
 
 /** Told only where every cloth has a price and the page names the currency. */

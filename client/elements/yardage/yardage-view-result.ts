@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import type { ShownYardage } from '../../data/is-yardage-answer.ts';
 import { cautionsView } from '../../fields/cautions-view.ts';
-import { writeMeasure } from '../../fields/write-figures.ts';
+import { sayBought } from '../../fields/say-bought.ts';
 import { stripDrawing } from './strip-drawing.ts';
 import type { YardageContext } from './yardage-context.ts';
 
@@ -27,7 +27,7 @@ function rollView(context: YardageContext, roll: Roll, sizes: Sizes): TemplateRe
   return html`<section part="result">
     <dl class="figures" part="figures"><div>
       <dt>${yardage.buy}</dt>
-      <dd><b>${sayPurchase(context, roll)}</b> <small>${yardage.cutInto(context.sayLength(roll.length))}</small></dd>
+      <dd><b>${sayBought(words.light.language, roll.buy)}</b> <small>${yardage.cutInto(context.sayLength(roll.length))}</small></dd>
     </div></dl>
     ${roll.enough === undefined ? '' : enoughView(context, roll)}
     ${
@@ -40,15 +40,6 @@ function rollView(context: YardageContext, roll: Roll, sizes: Sizes): TemplateRe
       <ul>${roll.strips.map((strip) => stripView(context, strip, [roll.usableWidth, sizes]))}</ul>
     </div>
   </section>`;
-}
-
-/** What to ask for: off the roll, or as the shop sells it. */
-export function sayPurchase({ words }: YardageContext, { buy }: Roll): string {
-  return buy
-    .map(({ unit, offer, amount = 0, count = 0 }) =>
-      unit === 'pack' ? `${count} × ${offer}` : writeMeasure(words.light.language, unit, amount),
-    )
-    .join(' + ');
 }
 
 function enoughView({ words }: YardageContext, { enough, fits = [] }: Roll): TemplateResult {

@@ -1,8 +1,9 @@
 import { html, type TemplateResult } from 'lit';
 import { noticesView } from '../../fields/notices-view.ts';
+import { sayBought } from '../../fields/say-bought.ts';
 import type { YardageContext } from './yardage-context.ts';
 import { askView } from './yardage-view-ask.ts';
-import { resultView, sayPurchase } from './yardage-view-result.ts';
+import { resultView } from './yardage-view-result.ts';
 
 /** The whole element from its state: what is asked, and beside or below it what comes of that. */
 export function yardageView(context: YardageContext): TemplateResult {
@@ -31,9 +32,9 @@ export function yardageView(context: YardageContext): TemplateResult {
 }
 
 /** One sentence for those who hear the page, when there is an answer. */
-function sayReady(context: YardageContext): string {
-  const { answer, isBusy } = context.status;
+function sayReady({ status, words }: YardageContext): string {
+  const { answer, isBusy } = status;
   if (isBusy || answer === undefined) return '';
-  const said = answer.fabrics.map((roll) => sayPurchase(context, roll));
-  return context.words.yardage.ready(said.join(', '));
+  const said = answer.fabrics.map(({ buy }) => sayBought(words.light.language, buy));
+  return words.yardage.ready(said.join(', '));
 }

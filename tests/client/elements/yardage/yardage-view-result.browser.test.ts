@@ -1,8 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import {
-  resultView,
-  sayPurchase,
-} from '../../../../client/elements/yardage/yardage-view-result.ts';
+import { resultView } from '../../../../client/elements/yardage/yardage-view-result.ts';
 import { CLOTH, yardageContext } from '../../../support/light-contexts.ts';
 import { readText, renderFresh } from '../../../support/render.ts';
 
@@ -32,13 +29,5 @@ describe('resultView of the yardage', () => {
       `${CLOTH}&${CLOTH.replaceAll('fabrics.0', 'fabrics.1').replace('Fog', 'Heron')}`,
     );
     expect(root.querySelectorAll('[part=result]')).toHaveLength(2);
-  });
-
-  test('sayPurchase tells packs by their count and their name', () => {
-    const { context, answer } = open(
-      `${CLOTH}&fabrics.0.offers.0.kind=pieces&fabrics.0.offers.0.id=Bundle&fabrics.0.offers.0.width=18&fabrics.0.offers.0.length=21&fabrics.0.offers.0.count=6`,
-    );
-    const [roll] = answer.fabrics;
-    expect(roll && sayPurchase(context, roll)).toMatch(/^\d+ × Bundle$/);
   });
 });

@@ -6,6 +6,9 @@ import { usePages, type View } from '../support/browser.ts';
 const open = usePages();
 const PHONE = { width: 360, height: 740 } as const;
 const REFUSED = /422|ERR_FAILED/;
+/** One pair of marks and no quilt. */
+const SWATCH =
+  '/wash?swatches.0.fabric=flannel&swatches.0.direction=length&swatches.0.before=10&swatches.0.after=9.5';
 const ONE =
   '/wash?swatches.0.fabric=flannel&swatches.0.direction=length&swatches.0.before=10&swatches.0.after=9.5&wanted.width=40&wanted.height=50';
 
@@ -166,11 +169,17 @@ describe('the page /wash', () => {
     await expect.poll(() => read(page, '.figures')).toContain('Sewn');
   });
 
-  test('needs no more than 320 px of width', async () => {
-    const page = await openWash(ONE, { width: 320, height: 640 });
+  test.each([
+    [320, ONE],
+    [320, SWATCH],
+    [360, SWATCH],
+    [560, SWATCH],
+  ])('needs no more than its %d px of width for %s', async (across, query) => {
+    const page = await open(query, { width: across, height: 640 });
+    await page.locator('ragbloom-wash .sizes').waitFor();
     for (const summary of await page.locator('summary').all()) await summary.click();
     const width = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(width).toBeLessThanOrEqual(320);
+    expect(width).toBeLessThanOrEqual(across);
   });
 
   test('can be worked with the keyboard alone', async () => {

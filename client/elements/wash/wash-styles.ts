@@ -78,7 +78,7 @@ tbody tr,.lines>li{border-top:1px solid var(--ragbloom-line)}
 .plain{background:none;border-color:#0000;text-decoration:underline;padding:0;color:var(--ragbloom-soft)}
 .swatch-sheet{display:none}
 .foot{position:sticky;bottom:0;z-index:1;display:flex;flex-wrap:wrap;justify-content:space-between;gap:0 .8em;margin-inline:calc(var(--ragbloom-gutter,0px)*-1);padding:.55em calc(var(--ragbloom-gutter,0px) + .2em);background:var(--ragbloom-ink);color:var(--ragbloom-sheet);white-space:nowrap}
-@container(min-width:20em){.sizes :is(th,td){white-space:nowrap}}
+@container(min-width:36em){.sizes :is(th,td){white-space:nowrap}}
 @container(min-width:52em){
 .table{grid-template-columns:minmax(24em,27em) 1fr;column-gap:36px}
 .wide{grid-column:1/-1}

@@ -6,6 +6,7 @@ table{width:100%;border-collapse:collapse}
 th{text-align:start;font-weight:400}
 td,th+th{text-align:end;padding-inline-start:.6em;white-space:nowrap}
 tbody th,td{padding-block:.45em}
+@container(max-width:20em){table{font-size:.86em}td,th+th{padding-inline-start:.4em}.name svg,.name i{width:20px;height:20px}}
 tbody tr,.lines>li{border-top:1px solid var(--ragbloom-line)}
 td b{font-size:1.2em}
 .name small{display:block;line-height:1}

@@ -49,10 +49,12 @@ function amountView({ text }: CounterContext, { need, ask, bolt }: CounterRow): 
 function verdictView({ text }: CounterContext, { left, need }: CounterRow) {
   if (left === undefined) return nothing;
   const words = text.counter;
-  const isEnough = left.squares >= need.squares;
-  const more = isEnough
-    ? words.enoughBy(left.squares - need.squares)
-    : words.shortBy(left.squares, need.squares);
+  const over = left.squares - need.squares;
+  const isEnough = over >= 0;
+  if (over === 0) {
+    return html`<p class="verdict enough" part="verdict"><b>${words.exactly}</b></p>`;
+  }
+  const more = isEnough ? words.enoughBy(over) : words.shortBy(left.squares, need.squares);
   return html`<p class="verdict ${isEnough ? 'enough' : 'short'}" part="verdict">
     <b>${isEnough ? words.enough : words.short}</b> ${more}
   </p>`;

@@ -40,6 +40,7 @@ export const de: CounterWords = {
   leftHint: 'Gib ein, was auf dem Etikett steht oder was man dir sagt, und sieh, ob es reicht.',
   enough: 'Es reicht',
   enoughBy: (squares) => `Er gibt ${count(squares, 'Quadrat', 'Quadrate')} mehr, als du brauchst.`,
+  exactly: 'Es reicht genau',
   short: 'Es reicht nicht',
   shortBy: (gives, needs) =>
     `Er gibt ${gives} von den ${count(needs, 'Quadrat', 'Quadraten')}, die du brauchst.`,

@@ -42,6 +42,7 @@ export const en = {
   enough: 'Enough',
   enoughBy: (squares: number) =>
     `It gives ${count(squares, 'square', 'squares')} more than you need.`,
+  exactly: 'Exactly enough',
   short: 'Not enough',
   shortBy: (gives: number, needs: number) =>
     `It gives ${gives} of the ${count(needs, 'square', 'squares')} that you need.`,

@@ -40,6 +40,7 @@ export const es: CounterWords = {
   leftHint: 'Escribe lo que dice la etiqueta o la tienda y mira si alcanza.',
   enough: 'Alcanza',
   enoughBy: (squares) => `Da ${count(squares, 'cuadrado', 'cuadrados')} más de los que necesitas.`,
+  exactly: 'Alcanza justo',
   short: 'No alcanza',
   shortBy: (gives, needs) =>
     `Da ${gives} de ${count(needs, 'cuadrado', 'cuadrados')} que necesitas.`,

@@ -40,6 +40,7 @@ export const fr: CounterWords = {
   leftHint: 'Écrivez ce que dit l’étiquette ou le magasin, et voyez si cela suffit.',
   enough: 'Cela suffit',
   enoughBy: (squares) => `Il donne ${count(squares, 'carré', 'carrés')} de plus qu’il n’en faut.`,
+  exactly: 'Cela suffit tout juste',
   short: 'Cela ne suffit pas',
   shortBy: (gives, needs) =>
     `Il donne ${gives} sur ${count(needs, 'carré', 'carrés')} qu’il vous faut.`,

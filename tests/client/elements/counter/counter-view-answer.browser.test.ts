@@ -44,6 +44,7 @@ describe('answerView', () => {
 
   test('answerView tells enough from short by sign and words', () => {
     expect(readText(show({ shop: { '0.left': '2' } }), '.enough b')).toBe('Enough');
+    expect(readText(show({ shop: { '0.left': '0.7' } }), '.enough')).toBe('Exactly enough');
     expect(readText(show({ shop: { '0.left': '0.4' } }), '.short')).toBe(
       'Not enough It gives 3 of the 6 squares that you need.',
     );

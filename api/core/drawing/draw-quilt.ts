@@ -46,8 +46,13 @@ const FEW = 150;
  *
  * @param answer a plan.
  * @param state `sewn`, or `washed` with the size it had before as a dashed outline.
+ * @param shown what its measures are told in; else the unit of the plan.
  */
-export function drawQuilt(answer: DrawnPlan, state: 'sewn' | 'washed'): Drawing {
+export function drawQuilt(
+  answer: DrawnPlan,
+  state: 'sewn' | 'washed',
+  shown: Unit = answer.input.unit,
+): Drawing {
   const { unit } = answer.input;
   const sewn = convertPair(answer.size.sewn, unit);
   const now = convertPair(answer.size[state], unit);
@@ -88,8 +93,8 @@ export function drawQuilt(answer: DrawnPlan, state: 'sewn' | 'washed'): Drawing 
       ...drawMeasures(
         quilt,
         {
-          width: typesetFractions(writeLength(now.width, unit)),
-          height: typesetFractions(writeLength(now.height, unit)),
+          width: typesetFractions(writeLength(now.width, shown)),
+          height: typesetFractions(writeLength(now.height, shown)),
         },
         { size: letters, under: sewn.height + letters, beside: -letters },
       ),

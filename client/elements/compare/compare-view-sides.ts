@@ -49,15 +49,15 @@ export function askView(context: CompareContext, name: SideName): TemplateResult
   </div>`;
 }
 
-/** Both quilts as they come out of the wash, at one scale. */
+/** Both quilts as they come out of the wash, at one scale and measured in one unit. */
 export function drawingsView(context: CompareContext): TemplateResult {
-  const { state, words } = context;
+  const { state, words, telling } = context;
   const sides = (['a', 'b'] as const).flatMap((name) => nameSide(name, state[name]));
-  const framed = frameAlike(sides.map(({ answer }) => drawQuilt(answer, 'washed')));
+  const framed = frameAlike(sides.map(({ answer }) => drawQuilt(answer, 'washed', telling.unit)));
   return html`<div class="pair" part="drawing">
       ${sides.map(({ name, answer }, at) => {
         const { width = 0, height = 0 } = listFigures(answer);
-        const size = [width, height].map((side) => sayMeasure('length', side, context.telling));
+        const size = [width, height].map((side) => sayMeasure('length', side, telling));
         const label = words.compare.drawing(words.compare.plans[name], size.join(' × '));
         const drawing = framed[at];
         return html`<figure class=${name}>

@@ -21,6 +21,20 @@ describe('drawQuilt', () => {
     expect(drawQuilt(plan, 'washed').box).toEqual(drawQuilt(plan, 'sewn').box);
   });
 
+  test('drawQuilt(plan, state, unit) moves nothing and writes its size in that unit', () => {
+    const plan = planThrow();
+    const metric = drawQuilt(plan, 'sewn', 'cm');
+    expect(metric.box).toEqual(drawQuilt(plan, 'sewn').box);
+    const said = metric.shapes.flatMap((shape) =>
+      shape.part === 'measure-text' && shape.kind === 'text' ? [shape.text] : [],
+    );
+    const { width, height } = plan.size.sewn;
+    // An inch is 2.54 cm by definition (international yard and pound agreement, 1959).
+    expect(said.map((text) => text.replace('\u00a0', ' '))).toEqual(
+      [width, height].map((side) => `${Math.round(side * 25.4) / 10} cm`),
+    );
+  });
+
   test('drawQuilt writes the size of its state', () => {
     const { size } = planThrow();
     const write = (inches: number) => typesetFractions(writeLength(inches * 25.4, 'in'));

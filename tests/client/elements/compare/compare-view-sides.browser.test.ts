@@ -53,6 +53,19 @@ describe('drawingsView', () => {
     expect(readText(root, 'p')).toBe('Both are drawn at one scale.');
   });
 
+  test.each(['in', 'cm'] as const)('measures both in %s, whatever each is planned in', (unit) => {
+    const metric = sideOf(
+      planThrow({ unit: 'cm', target: { columns: 4, rows: 5 }, block: { cut: 25 } }),
+    );
+    const telling = { language: 'en', unit, sayMoney: String };
+    const root = renderFresh(
+      drawingsView(compareContext({ a: small, b: metric }, { telling }).context),
+    );
+    const said = [...root.querySelectorAll('svg .measure-text')].map((text) => text.textContent);
+    expect(said).toHaveLength(4);
+    for (const text of said) expect(text).toMatch(new RegExp(`^[\\d.,½⅛¼⅜⅝¾⅞ ]+ ${unit}$`));
+  });
+
   test('of one plan draws one', () => {
     const root = renderFresh(drawingsView(compareContext({ a: BLANK, b: large }).context));
     expect(root.querySelectorAll('svg')).toHaveLength(1);

@@ -154,7 +154,7 @@ export abstract class HostedElement<Words> extends DrawnElement {
   }
 
   protected get lockedPlaces(): readonly string[] {
-    return this.locked?.split(/\s+/).filter((place) => place !== '') ?? [];
+    return this.locked?.split(/\s+/).filter(Boolean) ?? [];
   }
 
   async #speak(): Promise<void> {

@@ -41,11 +41,9 @@ export abstract class LightElement<
 
   override willUpdate(changed: Map<PropertyKey, unknown>): void {
     super.willUpdate(changed);
-    const { language } = this.words?.light ?? {};
-    if (this.isWrong && language !== undefined && language !== this.#asked) {
-      void this.#learn(language as Language);
-    }
-    if (language !== undefined && language !== this.#careful) void this.#care(language as Language);
+    const language = this.words?.light.language as Language | undefined;
+    if (language && language !== this.#asked && this.isWrong) void this.#learn(language);
+    if (language && language !== this.#careful) void this.#care(language);
     if (readCurrency(this.currency) && this.writeMoney === undefined) void this.#price();
   }
 
@@ -78,18 +76,32 @@ export abstract class LightElement<
     return isOdd ? [...places, 'currency'] : places;
   }
 
-  /** Where the sentences cannot be had, one that fits all stands for them, and the next fault asks again. */
+  /**
+   * Until the sentences come, and where they cannot be had, one that fits all stands for them and the next fault asks
+   * again: nothing stays in the language before.
+   */
   async #learn(language: Language): Promise<void> {
     this.#asked = language;
-    const source = await import('../text/faults/source.ts').catch(() => undefined);
-    if (source === undefined) this.#asked = '';
-    else this.sentences = await loadText(source.faultsSource, language);
+    this.sentences = undefined;
+    try {
+      const { faultsSource } = await import('../text/faults/source.ts');
+      const said = await loadText(faultsSource, language);
+      if (language === this.#asked) this.sentences = said;
+    } catch {
+      this.#asked = '';
+    }
   }
 
   async #care(language: Language): Promise<void> {
     this.#careful = language;
-    const source = await import('../text/cautions/source.ts').catch(() => undefined);
-    if (source !== undefined) this.cautions = await loadText(source.cautionsSource, language);
+    this.cautions = undefined;
+    try {
+      const { cautionsSource } = await import('../text/cautions/source.ts');
+      const said = await loadText(cautionsSource, language);
+      if (language === this.#careful) this.cautions = said;
+    } catch {
+      this.#careful = '';
+    }
   }
 
   async #price(): Promise<void> {

@@ -14,6 +14,5 @@ export interface FormFacts {
 export function tellForm(internals: ElementInternals, facts: FormFacts): void {
   const { value, draft, message, anchor } = facts;
   internals.setFormValue(value ?? null, draft);
-  if (message === '') internals.setValidity({});
-  else internals.setValidity({ customError: true }, message, anchor);
+  internals.setValidity({ customError: message !== '' }, message, anchor);
 }

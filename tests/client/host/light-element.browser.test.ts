@@ -83,6 +83,25 @@ describe('LightElement', () => {
     await expect.poll(() => read('#fault')).toMatch(/Leave out the minus/);
   });
 
+  test('nothing that it says stays in the language before, not even until the new words are there', async () => {
+    const read = open('<x-light lang="de" preset="length=-1"></x-light>');
+    await expect.poll(() => read('#fault')).toMatch(/[Mm]inus/);
+    await expect.poll(() => read('#caution')).toMatch(/^Nicht für/);
+    const element = find(document.body, 'x-light');
+    const heard: string[] = [];
+    const listener = new MutationObserver(() => heard.push(`${read('#fault')}${read('#caution')}`));
+    const { shadowRoot } = element;
+    if (shadowRoot === null) throw new Error('It has drawn nothing.');
+    listener.observe(shadowRoot, { subtree: true, characterData: true, childList: true });
+    element.lang = 'fr';
+    element.lang = 'en';
+    await expect.poll(() => read('#fault')).toMatch(/Leave out the minus/);
+    await expect.poll(() => read('#caution')).toBe('Not for a baby.');
+    listener.disconnect();
+    expect(heard.length).toBeGreaterThan(0);
+    expect(heard.join(' ')).not.toMatch(/Nicht für|Lass/);
+  });
+
   test.each([
     ['EUR', '€1,234.56'],
     ['jpy', '¥123,456'],

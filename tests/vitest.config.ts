@@ -32,7 +32,14 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'pages', include: onPages, testTimeout: 30_000 },
+        // Pages mostly wait, so one more worker than cores; alone, so that what they time is not disturbed.
+        test: {
+          name: 'pages',
+          include: onPages,
+          testTimeout: 30_000,
+          maxWorkers: 3,
+          sequence: { groupOrder: 1 },
+        },
       },
       {
         extends: true,

@@ -83,11 +83,12 @@ describe('the page /embed', () => {
     await page.getByRole('radio', { name: /^Size/ }).focus();
     await page.keyboard.press('ArrowDown');
     await expect.poll(() => snippet(page, 'Script and tag')).toContain('<ragbloom-yardage');
-    for (let presses = 0; presses < 60; presses += 1) {
+    let name: string | null | undefined = '';
+    for (let presses = 0; presses < 120 && name !== 'Copy: Script and tag'; presses += 1) {
       await page.keyboard.press('Tab');
-      const name = await page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
-      if (name === 'Copy: Script and tag') break;
+      name = await page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
     }
+    expect(name).toBe('Copy: Script and tag');
     await page.keyboard.press('Enter');
     await expect.poll(() => page.locator('.said').textContent()).not.toBe('');
   });

@@ -77,7 +77,7 @@ async function describe(endpoint: BoundEndpoint, sources: ApiSources): Promise<D
 
 function describeRequests(described: readonly DescribedEndpoint[]): JsonSchema {
   return Object.fromEntries(
-    described.map(({ endpoint }) => [nameRequest(endpoint.path), describeInput(endpoint.schema)]),
+    described.map(({ endpoint }) => [nameRequest(endpoint.path), describeInput(endpoint.schema())]),
   );
 }
 

@@ -69,7 +69,7 @@ export async function describeBatch(
 
 /** The input of a batch, each address with the input that is its own. */
 export function describeBatchInput(batch: BoundBatch, paths: readonly string[]): JsonSchema {
-  const schema = describeInput(batch.schema);
+  const schema = describeInput(batch.schema());
   const { requests } = schema.properties ?? {};
   const anyOf = paths.map((path) => ({
     type: 'object',

@@ -47,7 +47,7 @@ export function describeOperations(described: DescribedEndpoint): JsonSchema {
       ...shared,
       description:
         'The input as a flat query of dotted names. Lists count from 0; each is shown here by its first entry. HEAD is answered alike, without the body.',
-      parameters: flattenParameters(describeInput(endpoint.schema)),
+      parameters: flattenParameters(describeInput(endpoint.schema())),
       responses: describeResponses(described, ['304', '400', '405', '422', '429', '500']),
     },
     post: {

@@ -49,7 +49,7 @@ ${sections.map(writeSection).join('\n')}
 function makeSection({ path, summary, schema }: (typeof ENDPOINTS)[number]): Section {
   const [example] = Object.values(ENDPOINT_WORDS[path]?.examples ?? {});
   if (example === undefined) throw new Error(`No example is there for ${path}.`);
-  const parameters = flattenParameters(describeInput(schema));
+  const parameters = flattenParameters(describeInput(schema()));
   return { path, summary, parameters, example, isForm: true };
 }
 

@@ -10,6 +10,7 @@ import type { BoundEndpoint, PricedAnswer } from '../http/bind-endpoint.ts';
 import { explainIssues } from '../http/explain-issues.ts';
 import { UNCACHED_HEADERS } from '../http/headers.ts';
 import { limitRate, type Surroundings } from '../http/limit-rate.ts';
+import { once } from '../http/once.ts';
 import { answerProblem, type ProblemBody, writeProblem } from '../http/problem.ts';
 import { readInput } from '../http/read-input.ts';
 import type { Same } from '../http/same.ts';
@@ -18,7 +19,7 @@ import type { Same } from '../http/same.ts';
 export interface BoundBatch {
   readonly path: '/v1/batch';
   readonly summary: string;
-  readonly schema: z.ZodMiniType<BatchRequest>;
+  readonly schema: () => z.ZodMiniType<BatchRequest>;
   readonly mount: (app: Hono<Surroundings>) => void;
 }
 
@@ -32,7 +33,7 @@ const path = '/v1/batch';
  * and a batch over it is refused before anything is reckoned.
  */
 export function bindBatch(endpoints: readonly BoundEndpoint[]): BoundBatch {
-  const schema = makeSchema(endpoints.map((one) => one.path));
+  const schema = once(() => makeSchema(endpoints.map((one) => one.path)));
   const judge = ({ path, input }: BatchRequest['requests'][number]): Judged => {
     const endpoint = endpoints.find((one) => one.path === path);
     const understood = guard(() => endpoint?.understand(input));
@@ -44,7 +45,7 @@ export function bindBatch(endpoints: readonly BoundEndpoint[]): BoundBatch {
     app.post(path, limitRate(), async ({ req }) => {
       const read = await readInput(req.raw);
       if (!read.ok) return answerProblem(read.faults);
-      const asked = schema.safeParse(read.value);
+      const asked = schema().safeParse(read.value);
       if (!asked.success) return answerProblem(explainIssues(asked.error.issues, read.value));
       const judged = asked.data.requests.map(judge);
       const cost = judged.reduce((sum, one) => sum + ('cost' in one ? one.cost : 1), 0);

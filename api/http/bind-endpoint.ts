@@ -29,7 +29,7 @@ export interface PricedAnswer extends NamedAnswer {
 export interface BoundEndpoint {
   readonly path: `/${string}`;
   readonly summary: string;
-  readonly schema: z.ZodMiniType;
+  readonly schema: () => z.ZodMiniType;
   readonly mediaType: string;
   /** Understands an input without reckoning: its answer by name, or every fault. */
   readonly understand: (input: unknown) => Outcome<PricedAnswer>;
@@ -57,7 +57,7 @@ export function bindEndpoint<Request, Understood extends Resolved>(
     return succeed({ ...told, write: () => write(value) });
   };
   const understand = (input: unknown) => {
-    const judged = schema.safeParse(input);
+    const judged = schema().safeParse(input);
     return judged.success ? name(judged.data) : fail(findFaults(endpoint, input));
   };
   const understandQuery = (query: string) => {

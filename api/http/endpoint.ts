@@ -12,7 +12,8 @@ export interface Endpoint<Request, Understood extends Resolved> {
   readonly path: `/${string}`;
   /** One sentence for the documents: what it is for. */
   readonly summary: string;
-  readonly schema: z.ZodMiniType<Request>;
+  /** Gives the same schema each time, made when it is first asked for. */
+  readonly schema: () => z.ZodMiniType<Request>;
   /** All rules that no schema can say, and every default. */
   readonly resolve: (request: Request) => Outcome<Understood>;
   readonly mediaType: string;

@@ -16,12 +16,12 @@ export function findFaults<Request, Understood extends Resolved>(
   { schema, resolve }: Judge<Request, Understood>,
   input: unknown,
 ): readonly Fault[] {
-  const judged = schema.safeParse(input);
+  const judged = schema().safeParse(input);
   if (judged.success) return listFaults(resolve(judged.data));
   const faults = explainIssues(judged.error.issues, input);
   const paths = faults.map(({ path }) => path);
   const pruned = pruneInput(input, paths);
-  const rest = schema.safeParse(pruned);
+  const rest = schema().safeParse(pruned);
   const again = rest.success ? rest : parseFilled(schema, pruned, faults);
   if (!again.success) return faults;
   return [...faults, ...leaveOut(paths, listFaults(resolve(again.data)))];
@@ -35,10 +35,10 @@ function parseFilled<Request>(
 ) {
   const known = faults.filter(({ code }) => code !== 'unknown-key').map(({ path }) => path);
   const filled = fillInput(pruned, known);
-  const judged = schema.safeParse(filled);
+  const judged = schema().safeParse(filled);
   if (judged.success) return judged;
   const refused = explainIssues(judged.error.issues, filled).map(({ path }) => path);
-  return schema.safeParse(pruneInput(filled, refused));
+  return schema().safeParse(pruneInput(filled, refused));
 }
 
 /**

@@ -22,18 +22,18 @@ export function validate<Request, Understood extends Resolved>(
   endpoint: Pick<Endpoint<Request, Understood>, 'schema' | 'resolve'>,
 ): MiddlewareHandler<Env, string, Validated<Request>> {
   return async function validateInput(context, next) {
+    const schema = endpoint.schema();
     const read = await readInput(context.req.raw);
     const fromQuery = readsQuery(context.req.method);
     if (!read.ok) return answerProblem(findMore(endpoint, read), { fromQuery });
     const check = zValidator(
       'query',
-      endpoint.schema,
+      schema,
       (result) =>
         result.success ? undefined : answerProblem(findFaults(endpoint, read.value), { fromQuery }),
       // The validator asks for a result of the large library; none of its methods is used.
       {
-        validationFunction: () =>
-          endpoint.schema.safeParse(read.value) as ZodSafeParseResult<Request>,
+        validationFunction: () => schema.safeParse(read.value) as ZodSafeParseResult<Request>,
       },
     );
     return check(context, next);

@@ -44,7 +44,7 @@ describe.each(ENDPOINTS)('$path', ({ path, summary, schema }) => {
   });
 
   test('describes every part of its input', () => {
-    const described = listParts(z.toJSONSchema(schema, { io: 'input' }), []);
+    const described = listParts(z.toJSONSchema(schema(), { io: 'input' }), []);
     expect(described.length).toBeGreaterThan(5);
     expect(
       described.filter((part) => part.description === undefined).map(({ key }) => key),
@@ -53,7 +53,7 @@ describe.each(ENDPOINTS)('$path', ({ path, summary, schema }) => {
 
   test('has free text under TEXT_KEYS and nothing else there, so that a query can say it', () => {
     for (const { key, isFreeText, isText } of listParts(
-      z.toJSONSchema(schema, { io: 'input' }),
+      z.toJSONSchema(schema(), { io: 'input' }),
       [],
     )) {
       const last = key.split('.').at(-1) ?? '';

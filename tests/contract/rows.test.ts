@@ -23,7 +23,7 @@ function judge(checked: Outcome<PlanRequest>): Outcome<string> {
 }
 
 function checkByZod(input: object): Outcome<PlanRequest> {
-  const parsed = planSchema.safeParse(input);
+  const parsed = planSchema().safeParse(input);
   return parsed.success ? { ok: true, value: parsed.data } : { ok: false, faults: [] };
 }
 

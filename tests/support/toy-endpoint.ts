@@ -44,7 +44,7 @@ export function bindToy(onReckon: () => void = () => undefined): BoundEndpoint {
   return bindEndpoint({
     path: '/toy',
     summary: 'A toy.',
-    schema: toySchema,
+    schema: () => toySchema,
     resolve: resolveToy,
     mediaType: 'application/json',
     write,

@@ -6,7 +6,7 @@ import { planSchema } from '../../../api/http/schemas/plan-schema.ts';
 import { resolveToy, toySchema } from '../../support/toy-endpoint.ts';
 
 const find = (input: unknown) =>
-  findFaults({ schema: toySchema, resolve: resolveToy }, input).map(
+  findFaults({ schema: () => toySchema, resolve: resolveToy }, input).map(
     ({ code, path }) => `${code} ${path.join('.')}`,
   );
 
@@ -30,7 +30,7 @@ test('findFaults does not judge a part by a default that took its place', () => 
 
 test('findFaults leaves out what the core says of a place already named', () => {
   const endpoint = {
-    schema: toySchema,
+    schema: () => toySchema,
     resolve: () => ({
       ok: false as const,
       faults: [
@@ -51,7 +51,7 @@ test('findFaults gives the core’s faults for an input of the right shape, and 
 
 test('findMore tells the faults of the reading first, then those of what is sound', () => {
   const more = (faults: readonly Fault[], sound?: unknown) =>
-    findMore({ schema: toySchema, resolve: resolveToy }, { faults, sound }).map(
+    findMore({ schema: () => toySchema, resolve: resolveToy }, { faults, sound }).map(
       ({ code, path }) => `${code} ${path.join('.')}`,
     );
   const twice = { code: 'repeated-key', path: ['count'] } as const;

@@ -5,7 +5,7 @@ import { validate } from '../../../api/http/validate.ts';
 import { resolveToy, toySchema } from '../../support/toy-endpoint.ts';
 
 const app = new Hono();
-const check = validate({ schema: toySchema, resolve: resolveToy });
+const check = validate({ schema: () => toySchema, resolve: resolveToy });
 app.on(['GET', 'POST', 'QUERY'], '/toy', check, (context) =>
   context.json(context.req.valid('query')),
 );

@@ -4,7 +4,7 @@ import { layoutSchema } from '../../../../api/http/schemas/layout-schema.ts';
 import { layoutRequests } from '../../../support/layout-requests.ts';
 
 const base = { columns: 4, rows: 4, prints: [{ id: 'a' }, { id: 'b' }] };
-const takes = (input: unknown) => layoutSchema.safeParse(input).success;
+const takes = (input: unknown) => layoutSchema().safeParse(input).success;
 
 describe('layoutSchema', () => {
   test('layoutSchema takes every well-formed wish', () => {

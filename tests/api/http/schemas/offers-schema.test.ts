@@ -4,7 +4,7 @@ import { offersSchema } from '../../../../api/http/schemas/offers-schema.ts';
 
 const roll = { kind: 'roll', id: 'bolt' };
 const pieces = { kind: 'pieces', id: 'quarter', width: 21, length: '18 in', count: 1 };
-const accepts = (...offers: readonly object[]) => offersSchema.safeParse(offers).success;
+const accepts = (...offers: readonly object[]) => offersSchema().safeParse(offers).success;
 
 describe('offersSchema', () => {
   test('takes rolls and packs of flat pieces, with a price or without', () => {

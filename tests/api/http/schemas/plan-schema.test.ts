@@ -4,7 +4,7 @@ import { SIZES } from '#core/tables/sizes.ts';
 import { planSchema } from '../../../../api/http/schemas/plan-schema.ts';
 
 const target = { width: 40, height: '50 in' };
-const takes = (input: object) => planSchema.safeParse(input).success;
+const takes = (input: object) => planSchema().safeParse(input).success;
 
 describe('planSchema', () => {
   test.each([

@@ -42,13 +42,13 @@ describe('wire-schemas', () => {
   });
   test('layerSchema knows every fabric of the table', () => {
     for (const { name } of FABRICS) {
-      expect(takes(wire.layerSchema, { role: 'top', fabric: name })).toBe(true);
+      expect(takes(wire.layerSchema(), { role: 'top', fabric: name })).toBe(true);
     }
-    expect(takes(wire.layerSchema, { role: 'top', fabric: 'felt' })).toBe(false);
+    expect(takes(wire.layerSchema(), { role: 'top', fabric: 'felt' })).toBe(false);
   });
   test('layersSchema takes 2 to 4 layers', () => {
     const layers = (count: number) => Array.from({ length: count }, () => ({ role: 'top' }));
-    expect(edges(wire.layersSchema, ...[1, 2, 4, 5].map(layers))).toEqual([
+    expect(edges(wire.layersSchema(), ...[1, 2, 4, 5].map(layers))).toEqual([
       false,
       true,
       true,
@@ -58,14 +58,14 @@ describe('wire-schemas', () => {
   test('printSchema takes a colour of six digits alone', () => {
     const print = (color: string) => ({ id: 'a', color });
     expect(
-      edges(wire.printSchema, ...['#c04030', '#C04030', 'red', '#fff', '#c0403g'].map(print)),
+      edges(wire.printSchema(), ...['#c04030', '#C04030', 'red', '#fff', '#c0403g'].map(print)),
     ).toEqual([true, true, false, false, false]);
   });
   test.each([
-    ['shrinkSchema', wire.shrinkSchema, { length: 3, width: 2 }],
+    ['shrinkSchema', wire.shrinkSchema(), { length: 3, width: 2 }],
     ['sidesOf', wire.sidesOf(''), { width: 40, height: '50 in' }],
-    ['printSchema', wire.printSchema, { id: 'a' }],
-    ['layerSchema', wire.layerSchema, { role: 'top' }],
+    ['printSchema', wire.printSchema(), { id: 'a' }],
+    ['layerSchema', wire.layerSchema(), { role: 'top' }],
   ])('%s refuses a key it does not know', (_, schema, value) => {
     expect(edges(schema, value, { ...value, more: 1 })).toEqual([true, false]);
   });

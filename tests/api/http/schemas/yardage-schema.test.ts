@@ -3,7 +3,7 @@ import { yardageSchema } from '../../../../api/http/schemas/yardage-schema.ts';
 
 const piece = { id: 'backing', width: '8 1/2', length: 8.5, count: 42 };
 const fabric = { id: 'Fog flannel', width: 42, pieces: [piece] };
-const accepts = (value: unknown) => yardageSchema.safeParse(value).success;
+const accepts = (value: unknown) => yardageSchema().safeParse(value).success;
 
 describe('yardageSchema', () => {
   test('takes rolls, offers and pieces', () => {

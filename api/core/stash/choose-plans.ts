@@ -48,13 +48,16 @@ export function choosePlans(
 ): { readonly plans: readonly StashPlan[]; readonly limitedBy: readonly StashLimit[] } {
   const hasTarget = !('ratio' in spec.aim);
   const listed = supplies.map((supply) => ({ supply, grids: listGrids(spec, supply.cut) }));
+  const squaresOf = new Map(
+    supplies.map((supply) => [supply, supply.prints.map((print) => print.squares)]),
+  );
   const chosen: (Candidate & StashPlan)[] = [];
   const largest = new Map<number, Candidate>();
   let failures = 0;
   for (const candidate of listCandidates(listed)) {
     if (chosen.length === SIZE_LIMITS.stashOptions || failures === MOST_FAILURES) break;
     const { grid, grids, supply } = candidate;
-    const squares = squaresOf(supply);
+    const squares = squaresOf.get(supply) ?? [];
     if (spec.touch !== undefined && !canLay(grid, squares, spec.touch)) continue;
     const larger = largest.get(grid.cut);
     if (larger !== undefined && !isWorth(candidate, larger, chosen)) continue;
@@ -103,10 +106,6 @@ function listCandidates(
       (one, other) =>
         other.area - one.area || one.farness - other.farness || one.grid.blocks - other.grid.blocks,
     );
-}
-
-function squaresOf({ prints }: Supply): readonly number[] {
-  return prints.map((print) => print.squares);
 }
 
 /** Whether one of at least the same area, chosen before, leaves nothing to say for the other. */

@@ -1,5 +1,6 @@
 import { cutLeast } from '../strips/cut-least.ts';
-import { listLevels } from '../strips/list-levels.ts';
+import { fitsAcross } from '../strips/fits-across.ts';
+import type { PieceKind } from '../strips/list-levels.ts';
 import type { Budget } from '../strips/strip-plan.ts';
 import type { PurchasePlan } from './lay-out.ts';
 import type { CoverOrder, RollOffer } from './offer.ts';
@@ -23,10 +24,7 @@ export function cheapestRoll(
   { kinds, usable, rolls, sheets }: CoverOrder,
   allowance: Budget,
 ): CoverPlan | undefined {
-  const levels = listLevels(kinds, usable);
-  const fits = (_: unknown, kind: number) =>
-    levels.some(({ widths }) => Number.isFinite(widths[kind]));
-  if (rolls.length === 0 || !kinds.every(fits)) return undefined;
+  if (rolls.length === 0 || !kinds.every((kind) => fitsRoll(kind, usable))) return undefined;
   const cut = cutLeast(kinds, usable, allowance);
   const prices = rolls.map((roll) => countSteps(roll, cut.length) * roll.cost);
   const cost = Math.min(...prices);
@@ -43,6 +41,11 @@ export function cheapestRoll(
     bound,
     optimal: cost <= bound + 1e-9,
   };
+}
+
+/** Whether a piece fits across a roll, upright or turned. */
+export function fitsRoll({ across, along, canTurn }: PieceKind, usable: number): boolean {
+  return fitsAcross(across, usable) || (canTurn && fitsAcross(along, usable));
 }
 
 /**

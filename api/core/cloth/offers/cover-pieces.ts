@@ -1,4 +1,4 @@
-import { fillAlone } from '../strips/best-alone.ts';
+import { listAlone } from '../strips/list-alone.ts';
 import { listLevels } from '../strips/list-levels.ts';
 import { spendSteps } from '../strips/spend-steps.ts';
 import type { Budget, StripProblem } from '../strips/strip-plan.ts';
@@ -73,7 +73,7 @@ function mixOffers(
   let best = alone;
   let bound = Number.POSITIVE_INFINITY;
   for (const at of [...order.rolls.keys(), -1]) {
-    const { cover, patterns } = coverOf(order, fillings, { at, allowance });
+    const { cover, patterns } = coverOf(order, fillings, at);
     const relaxation = spendSteps(allowance, RELAX, (budget) =>
       relaxCover(cover, patterns, budget),
     );
@@ -102,7 +102,7 @@ function leaveOut(
   const largest = Math.max(...order.kinds.map(({ across, along }) => across * along));
   const leftOut = order.kinds.map(({ across, along }) => (dear * across * along) / largest);
   const plans = [...order.rolls.keys(), -1].flatMap((at) => {
-    const { cover, patterns } = coverOf(order, fillings, { at, allowance });
+    const { cover, patterns } = coverOf(order, fillings, at);
     const relaxation = spendSteps(allowance, RELAX, (budget) =>
       relaxCover({ ...cover, leftOut }, patterns, budget),
     );
@@ -124,11 +124,7 @@ function leaveOut(
 }
 
 /** A purchase off one roll, or none, with strips of one kind to start from. */
-function coverOf(
-  order: CoverOrder,
-  fillings: readonly SheetFillings[],
-  { at, allowance }: { readonly at: number; readonly allowance: Budget },
-) {
+function coverOf(order: CoverOrder, fillings: readonly SheetFillings[], at: number) {
   const demand = order.kinds.map((kind) => kind.count);
   const sheets = order.sheets.map((offer, own) => ({
     offer,
@@ -138,15 +134,7 @@ function coverOf(
   if (offer === undefined) return { cover: { demand, sheets } satisfies Cover, patterns: [] };
   const levels = listLevels(order.kinds, order.usable);
   const problem: StripProblem = { usable: order.usable, levels, demand };
-  const isMuch = PIVOTS * levels.length * demand.length ** 2 > allowance.steps;
-  const patterns = demand.flatMap((_, kind) => {
-    const fitting = [...levels.keys()].filter((level) =>
-      Number.isFinite(levels[level]?.widths[kind]),
-    );
-    return (isMuch ? fitting.slice(0, 1) : fitting).map((level) => fillAlone(problem, level, kind));
-  });
-  // In the order of the levels.
-  patterns.sort((one, other) => one.level - other.level);
+  const patterns = listAlone(problem);
   return { cover: { demand, sheets, roll: { offer, problem } } satisfies Cover, patterns };
 }
 

@@ -1,8 +1,8 @@
-import { fillAlone } from '../strips/best-alone.ts';
+import { listAlone } from '../strips/list-alone.ts';
 import { type Level, listLevels, type PieceKind, ROOM_SLACK } from '../strips/list-levels.ts';
 import { listPatterns } from '../strips/list-patterns.ts';
 import { spendSteps } from '../strips/spend-steps.ts';
-import type { Budget, Pattern, StripProblem } from '../strips/strip-plan.ts';
+import type { Budget, Pattern } from '../strips/strip-plan.ts';
 import { type Filling, keepLargest } from './keep-largest.ts';
 
 /** What a sheet can be cut into. */
@@ -52,6 +52,7 @@ export function listFillings(
       budget,
     }),
   );
+  // Too many to list: strips of one kind alone are left to try.
   const few = patterns ?? listAlone(problem);
   // Each filling is held against every other.
   const fewest = Math.floor(
@@ -60,21 +61,12 @@ export function listFillings(
   const found = spendSteps(allowance, LIMITS.fillingSteps, (budget) =>
     combine(few.toReversed(), { levels, demand, length: sheet.length, most: fewest, budget }),
   );
-  allowance.steps -= found.fillings.size ** 2 / 16;
+  allowance.steps -= levels.length + found.fillings.size ** 2 / 16;
   return {
     levels,
     fillings: keepLargest([...found.fillings.values()]),
     isComplete: patterns !== undefined && found.isComplete,
   };
-}
-
-/** Strips of one kind alone: what is left to try where there are too many of all. */
-function listAlone(problem: StripProblem): readonly Pattern[] {
-  return problem.levels.flatMap((_, level) =>
-    problem.demand
-      .map((_, kind) => fillAlone(problem, level, kind))
-      .filter(({ counts }) => counts.some((count) => count > 0)),
-  );
 }
 
 /** Every full set of strips that fits the length, tallest first. */

@@ -1,7 +1,7 @@
 import { cutLeast } from '../strips/cut-least.ts';
-import { type Level, listLevels, type PieceKind, ROOM_SLACK } from '../strips/list-levels.ts';
+import { type Level, type PieceKind, ROOM_SLACK } from '../strips/list-levels.ts';
 import type { Budget } from '../strips/strip-plan.ts';
-import { countSteps } from './cheapest-roll.ts';
+import { countSteps, fitsRoll } from './cheapest-roll.ts';
 import { writeProgramme } from './cover-programme.ts';
 import type { Filling } from './keep-largest.ts';
 import { layOut, type PurchasePlan } from './lay-out.ts';
@@ -24,12 +24,9 @@ export function pilePacks(
   fillings: readonly SheetFillings[],
   allowance: Budget,
 ): { readonly plan: PurchasePlan; readonly cost: number; readonly isWhole: boolean } {
-  const levels = order.rolls.length === 0 ? [] : listLevels(order.kinds, order.usable);
-  const fitsRoll = order.kinds.map((_, kind) =>
-    levels.some(({ widths }) => Number.isFinite(widths[kind])),
-  );
+  const onRoll = order.kinds.map((kind) => order.rolls.length > 0 && fitsRoll(kind, order.usable));
   const only = (isRoll: boolean): readonly PieceKind[] =>
-    order.kinds.map((kind, at) => (fitsRoll[at] === isRoll ? kind : { ...kind, count: 0 }));
+    order.kinds.map((kind, at) => (onRoll[at] === isRoll ? kind : { ...kind, count: 0 }));
   const flat = pileSheets({ ...order, kinds: only(false) }, fillings);
   const cut = cutLeast(only(true), order.usable, allowance);
   const steps = order.rolls.map((offer) => countSteps(offer, cut.length));
@@ -37,7 +34,7 @@ export function pilePacks(
   const at = prices.indexOf(Math.min(...prices));
   const roll = cut.length > 0 ? { at, steps: steps[at] ?? 0, strips: cut.strips } : undefined;
   const placed = order.kinds.map((kind, own) =>
-    fitsRoll[own] === true ? kind.count : (flat.placed[own] ?? 0),
+    onRoll[own] === true ? kind.count : (flat.placed[own] ?? 0),
   );
   return {
     plan: { ...flat, placed, ...(roll && { roll }) },

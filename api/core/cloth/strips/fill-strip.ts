@@ -19,6 +19,9 @@ export interface StripFilling {
   readonly ceiling: number;
 }
 
+/** So many kinds are looked at for a step. */
+const LOOKED = 16;
+
 interface Item {
   readonly kind: number;
   readonly width: number;
@@ -31,7 +34,7 @@ interface Item {
 /**
  * The most worth that one strip can hold: a bounded knapsack, searched depth first over kinds in
  * order of worth for width, cut off where the rest filled with the next kind could not win
- * (Dantzig's bound).
+ * (Dantzig's bound). Where the steps run out, the first filling is still made: the best kinds first.
  *
  * @param room usable width, mm
  * @param least only fillings of more worth than this are looked for
@@ -43,24 +46,27 @@ export function fillStrip(
   search: { readonly budget: Budget; readonly least: number },
 ): StripFilling {
   const { budget, least } = search;
-  const listed = listItems(room, choice);
-  if (budget.steps > 1 && cannotExceed(listed, room, least)) {
-    budget.steps -= 1;
-    return { counts: [], worth: least, ceiling: least };
-  }
-  const items = listed.sort((one, other) => other.rate - one.rate);
+  budget.steps -= 1 + choice.widths.length / LOOKED;
+  if (cannotExceed(room, choice, least)) return { counts: [], worth: least, ceiling: least };
+  const items = listItems(room, choice).sort((one, other) => other.rate - one.rate);
+  budget.steps -= items.length / 2;
   const counts = choice.widths.map(() => 0);
   let best: { counts: readonly number[]; worth: number } = { counts: [], worth: least };
+  let isFirst = true;
   const visit = (at: number, left: number, worth: number): void => {
     budget.steps -= 1;
-    if (worth > best.worth) best = { counts: [...counts], worth };
     const item = items[at];
-    if (item === undefined || budget.steps <= 0) return;
+    if (item === undefined) {
+      isFirst = false;
+      if (worth > best.worth) best = { counts: [...counts], worth };
+      return;
+    }
     if (worth + (left * item.worth) / item.width <= best.worth + 1e-12) return;
     const fitting = Math.min(item.most, Math.floor((left + ROOM_SLACK) / item.width));
     for (let count = fitting; count >= 0; count -= 1) {
       counts[item.kind] = count;
       visit(at + 1, left - count * item.width, worth + count * item.worth);
+      if (budget.steps <= 0 && !isFirst) return;
     }
     counts[item.kind] = 0;
   };
@@ -85,10 +91,13 @@ function listItems(room: number, { widths, worth, most }: StripChoice): Item[] {
 }
 
 /** Whether even the room filled with nothing but the best is of no use, so that nothing need be ordered. */
-function cannotExceed(items: readonly Item[], room: number, least: number): boolean {
-  const [first] = items;
-  if (first === undefined) return true;
-  let best = first;
-  for (const item of items) if (item.rate > best.rate) best = item;
-  return (room * best.worth) / best.width <= least + 1e-12;
+function cannotExceed(room: number, { widths, worth, most }: StripChoice, least: number): boolean {
+  let best = 0;
+  for (let kind = 0; kind < widths.length; kind += 1) {
+    const width = widths[kind] ?? Number.POSITIVE_INFINITY;
+    const own = worth[kind] ?? 0;
+    if (own <= 1e-12 || (most[kind] ?? 0) <= 0 || width > room + ROOM_SLACK) continue;
+    if (own > best * width) best = own / width;
+  }
+  return room * best <= least + 1e-12;
 }

@@ -1,6 +1,7 @@
-import { bestAlone, fillAlone } from './best-alone.ts';
+import { bestAlone } from './best-alone.ts';
 import type { Dictionary } from './dictionary.ts';
 import { USUAL_STEPS } from './least-strips.ts';
+import { listAlone } from './list-alone.ts';
 import { listFew } from './list-few.ts';
 import { listLevels, type PieceKind, ROOM_SLACK } from './list-levels.ts';
 import { searchWhole } from './search-whole.ts';
@@ -113,11 +114,8 @@ function listCandidates(problem: StripProblem, allowance: Budget): readonly Patt
   const relaxation = spendSteps(allowance, EFFORT.relax, (budget) =>
     solveRelaxation(problem, budget),
   );
-  const single = problem.demand.flatMap((_, kind) =>
-    problem.levels.map((_, level) => fillAlone(problem, level, kind)),
-  );
   const used = relaxation.basis.flatMap(({ pattern }) => (pattern === undefined ? [] : [pattern]));
   const excess = Math.max(...problem.levels.map(({ height }) => height));
   const few = listFew(problem, relaxation, { excess, most: EFFORT.patterns, allowance });
-  return [...few, ...used, ...single.filter(({ counts }) => counts.some((count) => count > 0))];
+  return [...few, ...used, ...listAlone(problem)];
 }

@@ -35,30 +35,25 @@ export function listLevels(kinds: readonly PieceKind[], usable: number): readonl
   const heights = kinds.flatMap((kind) => [kind.along, ...(kind.canTurn ? [kind.across] : [])]);
   const sorted = [...new Set(heights)].toSorted((one, other) => one - other);
   const levels: Level[] = [];
+  let below: readonly number[] = kinds.map(() => Number.POSITIVE_INFINITY);
   for (const height of sorted) {
-    const level = levelAt(kinds, height, usable);
-    const below = levels.at(-1);
-    if (
-      level.widths.some((width, kind) => width < (below?.widths[kind] ?? Number.POSITIVE_INFINITY))
-    ) {
-      levels.push(level);
-    }
+    const widths = kinds.map((kind) => widthAt(kind, height, usable));
+    if (widths.every((width, kind) => width >= (below[kind] ?? 0))) continue;
+    const turned = kinds.map(({ across }, kind) => widths[kind] !== across && isFit(widths[kind]));
+    levels.push({ height, widths, turned });
+    below = widths;
   }
   return levels;
 }
 
-function levelAt(kinds: readonly PieceKind[], height: number, usable: number): Level {
-  const ways = kinds.map((kind) => {
-    const fits = (across: number, along: number) =>
-      along <= height + ROOM_SLACK && across <= usable + ROOM_SLACK;
-    const plain = fits(kind.across, kind.along) ? kind.across : Number.POSITIVE_INFINITY;
-    const turned =
-      kind.canTurn && fits(kind.along, kind.across) ? kind.along : Number.POSITIVE_INFINITY;
-    return { width: Math.min(plain, turned), isTurned: turned < plain };
-  });
-  return {
-    height,
-    widths: ways.map((way) => way.width),
-    turned: ways.map((way) => way.isTurned),
-  };
+/** The less of the widths that a kind can take in a strip of some height; infinite where it cannot lie in it. */
+function widthAt({ across, along, canTurn }: PieceKind, height: number, usable: number): number {
+  const tallest = height + ROOM_SLACK;
+  const widest = usable + ROOM_SLACK;
+  const plain = along <= tallest && across <= widest ? across : Number.POSITIVE_INFINITY;
+  return canTurn && across <= tallest && along <= widest ? Math.min(plain, along) : plain;
+}
+
+function isFit(width: number | undefined): boolean {
+  return width !== undefined && width < Number.POSITIVE_INFINITY;
 }

@@ -52,8 +52,8 @@ export function proveStrips(
   const apart = step === 0 ? ALIKE : step;
   let { strips, length, bound } = asked.from;
   let reach = Math.max(apart, raiseToStep((length - bound) / 8, step));
-  const listing = { steps: Math.min(effort.list, allowance.steps) };
-  const budget = { steps: Math.min(effort.search, allowance.steps) };
+  const listing = { steps: Math.min(effort.list, allowance.steps / 3) };
+  const budget = { steps: Math.min(effort.search, allowance.steps - listing.steps) };
   const given = listing.steps + budget.steps;
   while (length > bound + (step === 0 ? 2 * ALIKE : 1e-6)) {
     const target = Math.min(length, bound + reach) - apart;

@@ -34,7 +34,7 @@ export function solveRelaxation(problem: StripProblem, budget: Budget): Relaxati
     const prices = priceKinds(problem, tableau);
     const known = findKnown(pool, prices);
     if (known !== undefined && budget.steps > 0) {
-      budget.steps -= 1 + pool.length / 8;
+      budget.steps -= 1 + pool.length / 8 + problem.demand.length ** 2 / 32;
       pivotBasis(tableau, known);
       continue;
     }
@@ -48,7 +48,8 @@ export function solveRelaxation(problem: StripProblem, budget: Budget): Relaxati
 
 function priceKinds(problem: StripProblem, { basis, inverse }: Tableau): readonly number[] {
   const prices = problem.demand.map(() => 0);
-  for (const [row, { pattern }] of basis.entries()) {
+  for (let row = 0; row < basis.length; row += 1) {
+    const pattern = basis[row]?.pattern;
     const height = pattern === undefined ? 0 : (problem.levels[pattern.level]?.height ?? 0);
     const line = inverse[row];
     if (height === 0 || line === undefined) continue;
@@ -68,8 +69,14 @@ interface BarePattern {
 }
 
 function bare({ levels }: StripProblem, pattern: Pattern): BarePattern {
-  const kinds = [...pattern.counts.keys()].filter((kind) => (pattern.counts[kind] ?? 0) > 0);
-  const counts = kinds.map((kind) => pattern.counts[kind] ?? 0);
+  const kinds: number[] = [];
+  const counts: number[] = [];
+  for (let kind = 0; kind < pattern.counts.length; kind += 1) {
+    const count = pattern.counts[kind] ?? 0;
+    if (count === 0) continue;
+    kinds.push(kind);
+    counts.push(count);
+  }
   return { pattern, height: levels[pattern.level]?.height ?? 0, kinds, counts };
 }
 
@@ -80,7 +87,8 @@ function findKnown(
 ): BasisColumn | undefined {
   let gain = 1e-9;
   let found: BasisColumn | undefined;
-  for (const [kind, price] of prices.entries()) {
+  for (let kind = 0; kind < prices.length; kind += 1) {
+    const price = prices[kind] ?? 0;
     if (-price <= gain) continue;
     gain = -price;
     found = { surplus: kind };

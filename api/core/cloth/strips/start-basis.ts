@@ -21,16 +21,17 @@ export function startBasis(problem: StripProblem): Tableau {
 }
 
 /** The strip of one kind alone that is lowest for each piece. */
-function fillWith(problem: StripProblem, kind: number): Pattern {
-  const ways = problem.levels.map(({ height, widths }, level) => {
+function fillWith({ levels, usable, demand }: StripProblem, kind: number): Pattern {
+  let best = { level: 0, count: 0 };
+  let least = Number.POSITIVE_INFINITY;
+  for (let level = 0; level < levels.length; level += 1) {
+    const { height = 0, widths = [] } = levels[level] ?? {};
     const width = widths[kind] ?? Number.POSITIVE_INFINITY;
-    const fitting = Math.floor((problem.usable + ROOM_SLACK) / width);
-    const count = Math.min(problem.demand[kind] ?? 0, fitting);
-    return { level, count, rate: count > 0 ? height / count : Number.POSITIVE_INFINITY };
-  });
-  const best = ways.reduce((one, other) => (other.rate < one.rate ? other : one));
-  return {
-    level: best.level,
-    counts: problem.demand.map((_, at) => (at === kind ? best.count : 0)),
-  };
+    const count = Math.min(demand[kind] ?? 0, Math.floor((usable + ROOM_SLACK) / width));
+    if (count === 0 || height / count >= least) continue;
+    least = height / count;
+    best = { level, count };
+  }
+  const { level, count } = best;
+  return { level, counts: demand.map((_, at) => (at === kind ? count : 0)) };
 }

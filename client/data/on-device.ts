@@ -1,7 +1,6 @@
-import type { PlanAnswer, Unit } from '#core/contract.ts';
+import type { PlanAnswer } from '#core/contract.ts';
 import type { Outcome } from '#core/outcome.ts';
 import { planQuilt } from '#core/plan.ts';
-import { type ReadWish, readWish } from '#core/wish/read-wish.ts';
 import { resolvePlan } from '#core/wish/resolve-plan.ts';
 import { checkRequest } from './check-request.ts';
 import { readQuery } from './read-query.ts';
@@ -13,8 +12,6 @@ import { readQuery } from './read-query.ts';
 export interface OnDevice {
   /** The same plan as the service gives for the same query. */
   readonly computePlan: (query: string) => Outcome<PlanAnswer>;
-  /** The size in a wish in plain words; `unit` is that of bare numbers. */
-  readonly readWish: (text: string, unit: Unit) => Outcome<ReadWish>;
 }
 
 /** Works a plan out on the device: the same core and so the same answer as the service. */
@@ -24,5 +21,3 @@ export function computePlan(query: string): Outcome<PlanAnswer> {
   const resolved = resolvePlan(request.value);
   return resolved.ok ? { ok: true, value: planQuilt(resolved.value) } : resolved;
 }
-
-export { readWish };

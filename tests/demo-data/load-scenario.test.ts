@@ -81,7 +81,7 @@ describe('loadWish', () => {
   test('loadWish says in figures what the reading room says in words', () => {
     const { says, file } = scenario.wishes[0] ?? { says: '', file: '' };
     const { unit, target }: PlanRequest = loadWish(file);
-    expect(readWish(says, 'cm')).toEqual({ ok: true, value: { unit, target } });
+    expect(readWish(says, 'cm')).toMatchObject({ ok: true, value: { unit, target } });
   });
 });
 

@@ -41,5 +41,6 @@ export function watchContext(change: Partial<PlanState> = {}): WatchedContext {
   };
   const unit = state.draft.unit === 'cm' ? 'cm' : 'in';
   const text = { ...planText.en, ...makingText.en };
-  return { state, text, unit, isLocked: () => false, act, sentences: faultsSource.en };
+  const said = state.answer?.input.unit ?? unit;
+  return { state, text, unit, said, isLocked: () => false, act, sentences: faultsSource.en };
 }

@@ -11,6 +11,7 @@ type Bed = Extract<Target, { bed: unknown }>;
 interface Mattress {
   readonly unit: Unit;
   readonly bed: Pick<Bed['bed'], 'width' | 'length'>;
+  readonly rest: string;
 }
 
 /** A number, perhaps with a unit, right before the word. */
@@ -28,29 +29,31 @@ const JOINS = /(?<![a-z])(?:by|x|×|\*)(?![a-z])/gi;
  * one, `unfit` for a drop over what is no bed
  *
  * @example
- * readBed('mattress 90 by 200 cm, hanging down 30 cm', 'in') // => { unit: 'cm', target: { bed: { width: 90, length: 200, drop: 30 } } }
- * readBed('queen bed with 15 inch drop', 'in') // => { unit: 'in', target: { bed: { width: 60, length: 80, drop: 15 } } }
+ * readBed('mattress 90 by 200 cm, hanging down 30 cm', 'in') // => { unit: 'cm', target: { bed: { width: 90, length: 200, drop: 30 } }, rest: 'mattress  · ,  · ' }
+ * readBed('queen bed with 15 inch drop', 'in') // => { unit: 'in', target: { bed: { width: 60, length: 80, drop: 15 } }, rest: ' ·  bed with  · ' }
  * readBed('throw with 15 inch drop', 'in') // => 'unfit'
  */
 export function readBed(
   words: string,
   unit: Unit,
-): { readonly unit: Unit; readonly target: Target } | 'unfit' | undefined {
+): { readonly unit: Unit; readonly target: Target; readonly rest: string } | 'unfit' | undefined {
   const said = readDrop(words);
   if (said === undefined) {
     const mattress = findMattress(words, unit);
-    return mattress && { unit: mattress.unit, target: { bed: mattress.bed } };
+    const { unit: own, bed, rest } = mattress ?? {};
+    return bed && own && { unit: own, target: { bed }, rest: rest ?? '' };
   }
   const lent = nameUnit((said.drop ?? said.footDrop)?.terms[0]?.[1]) ?? unit;
   const sides = readSides(said.rest, lent);
   if (sides !== undefined) {
     const { width, height } = sides.target;
-    return cover({ unit: sides.unit, bed: { width, length: height } }, said);
+    return cover({ unit: sides.unit, bed: { width, length: height }, rest: sides.rest }, said);
   }
   const named = readSizeName(said.rest, unit);
   if (named === undefined) return readSides(words, unit) === undefined ? 'unfit' : undefined;
-  if ('bed' in named.target) return cover({ unit, bed: named.target.bed }, said);
-  return 'size' in named.target ? coverNamed(named.target, unit, said) : 'unfit';
+  const { rest } = named;
+  if ('bed' in named.target) return cover({ unit, bed: named.target.bed, rest }, said);
+  return 'size' in named.target ? coverNamed(named.target, unit, { ...said, rest }) : 'unfit';
 }
 
 function findMattress(words: string, unit: Unit): Mattress | undefined {
@@ -65,6 +68,7 @@ function findMattress(words: string, unit: Unit): Mattress | undefined {
     sides && {
       unit: sides.unit,
       bed: { width: sides.target.width, length: sides.target.height },
+      rest: isBefore ? `${sides.rest} · ${after}` : `${before} · ${sides.rest}`,
     }
   );
 }
@@ -76,10 +80,10 @@ function findMattress(words: string, unit: Unit): Mattress | undefined {
 function coverNamed(target: Extract<Target, { size: unknown }>, unit: Unit, said: SaidDrop) {
   const usual: Region = unit === 'in' ? 'us' : 'eu';
   const row = findSize(target.size, target.region ?? usual);
-  if (row === undefined) return { unit, target };
+  if (row === undefined) return { unit, target, rest: said.rest };
   if (row.kind === 'quilt' && target.size !== 'cot') return 'unfit';
   const bed = { width: write(row.width, unit), length: write(row.height, unit) };
-  return cover({ unit, bed }, said);
+  return cover({ unit, bed, rest: said.rest }, said);
 }
 
 function write(millimetres: number, unit: Unit): Length {
@@ -89,10 +93,10 @@ function write(millimetres: number, unit: Unit): Length {
     : `${fromMillimetres(millimetres, 'cm')} cm`;
 }
 
-function cover({ unit, bed }: Mattress, { drop, footDrop }: SaidDrop) {
+function cover({ unit, bed, rest }: Mattress, { drop, footDrop }: SaidDrop) {
   const over = {
     ...(drop && { drop: writeSaid(drop, unit) }),
     ...(footDrop && { footDrop: writeSaid(footDrop, unit) }),
   };
-  return { unit, target: { bed: { ...bed, ...over } } };
+  return { unit, target: { bed: { ...bed, ...over } }, rest };
 }

@@ -2,9 +2,9 @@ import { makeLength, NUMBER, type SaidLength, START, UNIT } from './said-length.
 
 const LENGTH = String.raw`(${NUMBER})[\s-]*(${UNIT})?`;
 const JOINED = String.raw`(?:(${NUMBER})[\s-]*(?:${UNIT})?\s*(by|x|×|\*|or|to|-|–)[\s-]*)?`;
-const BLOCKS = String.raw`(?:square[\s-]+)?(?:blocks?|squares|patch(?:es)?|pieces?|pre-?cuts?)`;
+const BLOCKS = String.raw`(?:charm[\s-]+|finished[\s-]+|cut[\s-]+)?(?:square[\s-]+)?(?:blocks?|squares|patch(?:es)?|pieces?|pre-?cuts?)`;
 const SEAMS = String.raw`(?:wide[\s-]+)?(?:seams?(?:[\s-]+allowances?)?|allowances?)`;
-const OF = String.raw`(?:\s+(?:of|is|are|at|to|cut|measuring))*[\s:=]+`;
+const OF = String.raw`(?:\s+(?:of|is|are|at|to|cut|finished|finishing|measuring))*[\s:=]+`;
 
 const CUT_WAYS = [
   new RegExp(String.raw`${START}${JOINED}${LENGTH}[\s-]*${BLOCKS}\b`, 'gi'),
@@ -16,6 +16,10 @@ const SEAM_WAYS = [
 ];
 /** One length of a pair, or the start of a number that was cut short. */
 const GOES_ON = /^(?:[\d.,/]*\d|[\s-]*(?:by|x|×|\*)[\s-]*\d)/i;
+
+/** Said of blocks, and not of the quilt. */
+const FINISHED =
+  /\bfinish(?:ed|ing)[\s-]+(?:square[\s-]+)?(?:blocks?|squares|patch(?:es)?)\b|\b(?:blocks?|squares|patch(?:es)?)[\s,]+(?:\w+\s+)?(?:to\s+)?finish(?:ed|ing)?\b/i;
 
 /** Another length with "and" after it, which stands for itself only as the second side of a quilt. */
 const LISTED = new RegExp(String.raw`${START}${NUMBER}[\s-]*(?:${UNIT})?\s*and\s*$`, 'i');
@@ -31,6 +35,8 @@ const PARTS = new RegExp(
 export interface SaidBlock {
   readonly cut?: SaidLength;
   readonly seam?: SaidLength;
+  /** The size is that between the seams, which the trade calls finished. */
+  readonly isFinished?: true;
   readonly rest: string;
 }
 
@@ -51,6 +57,7 @@ export function readBlock(words: string): SaidBlock {
   return {
     ...(cut.length !== undefined && { cut: cut.length }),
     ...(seam.length !== undefined && { seam: seam.length }),
+    ...(cut.length !== undefined && FINISHED.test(words) && { isFinished: true }),
     rest: cut.rest,
   };
 }

@@ -41,6 +41,12 @@ const WAYS: readonly { readonly pattern: RegExp; readonly isTurned: boolean }[] 
   },
 ];
 
+/** The words without the grid that they name, a gap in its place. */
+export function passCounts(words: string): string {
+  const way = WAYS.find(({ pattern }) => pattern.test(words));
+  return way === undefined ? words : words.replace(way.pattern, ' · ');
+}
+
 /**
  * Reads columns and rows of blocks in a wish: "6 by 8 blocks", "6 x 7 grid", "6 columns and 8 rows", "8 rows of 6".
  *

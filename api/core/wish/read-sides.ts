@@ -44,19 +44,19 @@ interface Side extends SaidLength {
  * @returns unit and target; nothing where the words hold no such pair
  *
  * @example
- * readSides('2 by 3 m', 'in') // => { unit: 'cm', target: { width: '2 m', height: '3 m' } }
- * readSides('80" long by 60" wide', 'in') // => { unit: 'in', target: { width: 60, height: 80 } }
+ * readSides('2 by 3 m', 'in') // => { unit: 'cm', target: { width: '2 m', height: '3 m' }, rest: ' · ' }
+ * readSides('80" long by 60" wide', 'in') // => { unit: 'in', target: { width: 60, height: 80 }, rest: ' · ' }
  */
 export function readSides(
   words: string,
   unit: Unit,
-): { readonly unit: Unit; readonly target: SidesTarget } | undefined {
+): { readonly unit: Unit; readonly target: SidesTarget; readonly rest: string } | undefined {
   // A metre and centimetres in one, as 1m20, and an "in" that is a word of its own.
   const text = words.replace(/(\d)\s*m\s?(\d{2})(?!\d|\s*mm)(?:\s*cm)?/gi, '$1 m $2 cm');
   const plain = unit === 'cm' ? text.replace(LOOSE_IN, '$1 · ') : text;
-  const sides = findPair(plain) ?? findSquare(plain);
-  if (sides === undefined) return undefined;
-  const [one, other] = shareUnit(sides);
+  const found = findPair(plain) ?? findSquare(plain);
+  if (found === undefined) return undefined;
+  const [one, other] = shareUnit(found.sides);
   const [across, down] =
     one.said === 'down' || other.said === 'across' ? [other, one] : [one, other];
   const named = nameUnit(down.terms[0]?.[1] ?? across.terms[0]?.[1]) ?? unit;
@@ -64,6 +64,7 @@ export function readSides(
   return {
     unit: named,
     target: { width: writeSaid(across, named), height: writeSaid(down, named), ...at },
+    rest: plain.replace(found.whole, ' · ').replace(SEWN, ' · '),
   };
 }
 
@@ -73,24 +74,30 @@ const LOOSE_IN =
 const SEWN =
   /\b(?:before (?:the |its )?(?:first )?wash(?:ing)?|unwashed|(?:as|when|once|size) sewn|sewn size)\b|(?<!\b(?:hand|machine|home|well|self)[\s-])(?<!-)\bsewn\s*(?=[.,;)!]|$)/i;
 
-function findPair(text: string): readonly [Side, Side] | undefined {
+/** Two sides, and the words that said them. */
+interface Found {
+  readonly sides: readonly [Side, Side];
+  readonly whole: string;
+}
+
+function findPair(text: string): Found | undefined {
   for (const match of text.matchAll(PAIR)) {
-    const [, a, aUnit, b, bUnit, aSaid, separator = '', c, cUnit, d, dUnit, cSaid] = match;
+    const [whole, a, aUnit, b, bUnit, aSaid, separator = '', c, cUnit, d, dUnit, cSaid] = match;
     const one = makeSide([a, aUnit, b, bUnit], aSaid);
     const other = makeSide([c, cUnit, d, dUnit], cSaid);
     // "between 40 and 50 inches" and "40, 50" are two lengths only where they are told apart.
     const isJoined = !/and|,/i.test(separator) || (aSaid !== undefined && cSaid !== undefined);
-    if (isJoined && !isFollowed(text, match)) return [one, other];
+    if (isJoined && !isFollowed(text, match)) return { sides: [one, other], whole };
   }
   return undefined;
 }
 
-function findSquare(text: string): readonly [Side, Side] | undefined {
+function findSquare(text: string): Found | undefined {
   for (const match of text.matchAll(SQUARE)) {
-    const [, a, aUnit, b, bUnit] = match;
+    const [whole, a, aUnit, b, bUnit] = match;
     if (isFollowed(text, match)) continue;
     const side = makeSide([a, aUnit, b, bUnit], undefined);
-    return [side, side];
+    return { sides: [side, side], whole };
   }
   return undefined;
 }

@@ -27,6 +27,7 @@ const LONG_TWIN = /\btwin[ -]?(xl|extra[ -]long|long)\b/i;
 interface Mention {
   readonly size: SizeName;
   readonly at: number;
+  readonly length: number;
 }
 
 /**
@@ -38,15 +39,18 @@ interface Mention {
  * @returns unit and target; nothing where no size is named
  *
  * @example
- * readSizeName('queen', 'in') // => { unit: 'in', target: { size: 'queen' } }
- * readSizeName('super king', 'in') // => { unit: 'in', target: { size: 'super-king', region: 'uk' } }
+ * readSizeName('queen', 'in') // => { unit: 'in', target: { size: 'queen' }, rest: ' · ' }
+ * readSizeName('super king', 'in') // => { unit: 'in', target: { size: 'super-king', region: 'uk' }, rest: ' · ' }
  * readSizeName('throw or lap', 'in') // => undefined
  */
 export function readSizeName(
   words: string,
   unit: Unit,
-): { readonly unit: Unit; readonly target: Target } | undefined {
-  if (LONG_TWIN.test(words)) return { unit, target: { bed: { width: '38 in', length: '80 in' } } };
+): { readonly unit: Unit; readonly target: Target; readonly rest: string } | undefined {
+  if (LONG_TWIN.test(words)) {
+    const rest = words.replace(LONG_TWIN, ' · ');
+    return { unit, target: { bed: { width: '38 in', length: '80 in' } }, rest };
+  }
   const found = listMentions(words.toLowerCase());
   const strong = found.filter(({ size }) => !WEAK.has(size));
   const mentions = strong.length > 0 ? strong : found;
@@ -57,9 +61,16 @@ export function readSizeName(
     second.size !== first.size &&
     /\bor\b/i.test(words.slice(first.at, second.at));
   if (isChoice) return undefined;
-  const region =
-    REGIONS.find(([pattern]) => pattern.test(words))?.[1] ?? findRegion(first.size, unit);
-  return { unit, target: { size: first.size, ...(region !== undefined && { region }) } };
+  const named = REGIONS.find(([pattern]) => pattern.test(words));
+  const region = named?.[1] ?? findRegion(first.size, unit);
+  const same = mentions.filter(({ size }) => size === first.size);
+  const rest = same.reduceRight((text, { at, length }) => gap(text, at, length), words);
+  const target = { size: first.size, ...(region !== undefined && { region }) };
+  return { unit, target, rest: named === undefined ? rest : rest.replace(named[0], ' · ') };
+}
+
+function gap(text: string, at: number, length: number): string {
+  return `${text.slice(0, at)} · ${text.slice(at + length)}`;
 }
 
 /** Every size named, in the order of the words; a name inside a longer one does not count. */
@@ -76,7 +87,7 @@ function listMentions(words: string): readonly Mention[] {
   for (const { size, spelling } of spelt) {
     const pattern = new RegExp(`(?<![a-z])${spelling}(?![a-z])`, 'g');
     rest = rest.replace(pattern, (word, at: number) => {
-      mentions.push({ size, at });
+      mentions.push({ size, at, length: word.length });
       return '#'.repeat(word.length);
     });
   }

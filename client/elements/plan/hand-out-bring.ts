@@ -36,7 +36,7 @@ export function bringLeaf(context: MakingContext, handOut: HandOut): TemplateRes
 /** Sizes as they are set on a ruler; what is left before the seam is never overstated. */
 function sizesView(context: MakingContext, { plan, words: { sheet } }: HandOut): TemplateResult {
   const { grid, block, size, time, weight } = plan;
-  const { text, unit } = context;
+  const { text, said: unit } = context;
   const set = (length: number) => sayMeasure(toMillimetres(length, unit), unit);
   const gap = typesetFractions(writeGap(toMillimetres(block.clearance, unit), unit));
   const facts = [
@@ -60,7 +60,7 @@ function listView(
 ): TemplateResult {
   const { plan, words, all } = handOut;
   const { sheet } = words;
-  const cut = sayMeasure(toMillimetres(plan.block.cut, context.unit), context.unit);
+  const cut = sayMeasure(toMillimetres(plan.block.cut, context.said), context.said);
   return html`<table class="bring">
     <thead>
       <tr>

@@ -38,7 +38,10 @@ export interface PlanActions {
 export interface PlanContext {
   readonly state: PlanState;
   readonly text: Text;
+  /** In which it is asked. */
   readonly unit: Unit;
+  /** In which the answer on the table is; another until there is one to what is asked. */
+  readonly said: Unit;
   /** Whether only the host may set a place. */
   readonly isLocked: (path: string) => boolean;
   readonly act: PlanActions;
@@ -69,9 +72,18 @@ export function sayFaultAt(context: PlanContext, place: DraftPath): string | und
   );
 }
 
-/** Lengths with their unit as plain text, `×` between them. */
-export function sayLength({ text, unit }: PlanContext, ...values: number[]): string {
-  return writeMeasure(text.language, unit, ...values);
+/** Lengths of the answer with their unit as plain text, `×` between them. */
+export function sayLength({ text, said }: PlanContext, ...values: number[]): string {
+  return writeMeasure(text.language, said, ...values);
+}
+
+/** In centimetres, exactly (international yard and pound agreement, 1959). */
+const INCH = 2.54;
+
+/** A length of the answer in the unit of the fields, which may be another until there is an answer in it. */
+export function sayInFields({ unit, said }: PlanContext, value: number): number {
+  if (said === unit) return value;
+  return Number((unit === 'cm' ? value * INCH : value / INCH).toFixed(4));
 }
 
 /** A figure set large with its unit small, from the text of both. */

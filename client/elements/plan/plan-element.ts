@@ -4,7 +4,6 @@ import type { ShownOption, ShownPlan } from '../../data/is-plan-answer.ts';
 import type { Loaded } from '../../data/load-answer.ts';
 import { loadPlan, type PlanSource } from '../../data/load-plan.ts';
 import type { OnDevice } from '../../data/on-device.ts';
-import { readHostInput } from '../../data/read-host-input.ts';
 import { keepTicks, readTicks } from '../../data/tick-store.ts';
 import { LightElement } from '../../host/light-element.ts';
 import { readStart } from '../../host/read-start.ts';
@@ -92,6 +91,7 @@ export class PlanElement extends LightElement<Draft, ShownPlan, Text, OnDevice> 
       state,
       text,
       unit,
+      said: state.answer?.input.unit ?? unit,
       isLocked,
       act: this.#actions,
       sentences,
@@ -145,17 +145,15 @@ export class PlanElement extends LightElement<Draft, ShownPlan, Text, OnDevice> 
   }
 
   async #understand(): Promise<void> {
-    const core = await this.source.loadCore().catch(() => undefined);
-    if (core === undefined) return this.set({ trouble: 'silent' });
-    const { draft } = this.status;
-    const read = core.readWish(this.own.wishText, draft.unit === 'cm' ? 'cm' : 'in');
+    const reader = await import('../../data/read-words.ts').catch(() => undefined);
+    const taker = await import('../../data/take-wish.ts').catch(() => undefined);
+    if (!reader || !taker) return this.set({ trouble: 'silent' });
+    const read = reader.readWords(this.own.wishText, this.status.draft);
     if (!read.ok) return this.#know({ wishFault: read.faults[0], wishRead: undefined });
-    const { unit, ...wish } = read.value;
     this.#know({ wishFault: undefined, wishRead: read.value });
-    const said = await this.sayIn(unit).catch(() => undefined);
+    const said = await this.sayIn(read.value.unit).catch(() => undefined);
     if (said === undefined) return this.set({ trouble: 'silent' });
-    const kept = editDraft(editDraft(said, 'target'), 'infant');
-    this.decide({ ...kept, ...readHostInput(wish).draft });
+    this.decide(taker.takeWish(said, read.value));
   }
 
   #tick(step: string): void {

@@ -9,7 +9,7 @@ import { foldView } from '../../fields/fold-view.ts';
 import { lockView } from '../../fields/lock-view.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
-import type { MakingContext } from './plan-context.ts';
+import { type MakingContext, sayInFields } from './plan-context.ts';
 import { type Entry, entryField } from './plan-fields.ts';
 import { listIdle } from './plan-state.ts';
 
@@ -25,7 +25,7 @@ export function blocksView(context: MakingContext): TemplateResult {
     (name): Entry => ({
       path: `block.${name}`,
       label: text.making.edges[name],
-      usual: state.answer?.block[name],
+      usual: state.answer && sayInFields(context, state.answer.block[name]),
     }),
   );
   if (own === undefined) return html``;
@@ -135,9 +135,10 @@ function printsView({ state, text, act }: MakingContext): TemplateResult {
 
 function boltView(context: MakingContext, role: Role): TemplateResult {
   const { state, text } = context;
+  const width = state.answer?.input.layers.find((layer) => layer.role === role)?.width;
   return entryField(context, {
     path: `layers.${findLayer(state.draft, role)}.width`,
     label: text.making.cloth.width(text.role(role)),
-    usual: state.answer?.input.layers.find((layer) => layer.role === role)?.width,
+    usual: width && sayInFields(context, width),
   });
 }

@@ -53,17 +53,17 @@ export function groundsView(context: MakingContext, answer: ShownPlan): Template
 
 /** A reason, and the figure or the word where there is one: what is merely so or not, the reason has said. */
 function assumptionView(
-  { unit }: MakingContext,
+  { said: unit }: MakingContext,
   { path, value, why, source }: ShownPlan['assumptions'][number],
 ): TemplateResult {
   // Of minutes, grams and millimetres the reason says so.
   const measure = /shrink\.|^spare/.test(path) ? '%' : LENGTHS.test(path) ? unit : '';
-  const said =
+  const figure =
     typeof value === 'number'
       ? `${writeEntry(value, measure === 'in' ? 'in' : 'cm')} ${measure}`.trim()
       : typeof value === 'string' && typesetFractions(value);
   return html`<li>
-    ${typesetFractions(why)}${said && html`: <b>${said}</b>`}<small>${source}</small>
+    ${typesetFractions(why)}${figure && html`: <b>${figure}</b>`}<small>${source}</small>
   </li>`;
 }
 

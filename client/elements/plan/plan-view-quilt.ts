@@ -74,10 +74,10 @@ export function footView(context: PlanContext, answer: ShownPlan): TemplateResul
 }
 
 function sayFit(context: PlanContext, { fit, input }: ShownPlan): string {
-  const { text, unit } = context;
+  const { text, said } = context;
   if (input.target.columns !== undefined) return '';
   const say = (value: number, [more, less, same]: readonly [string, string, string]) =>
-    Math.abs(value) < SLIGHT[unit]
+    Math.abs(value) < SLIGHT[said]
       ? same
       : `${sayLength(context, Math.abs(value))} ${value > 0 ? more : less}`;
   return `${say(fit.width, text.fit.width)}, ${say(fit.height, text.fit.height)}.`;

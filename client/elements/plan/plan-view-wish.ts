@@ -9,8 +9,8 @@ import { lockView } from '../../fields/lock-view.ts';
 import { sheetView } from '../../fields/sheet-view.ts';
 import { unitChips } from '../../fields/unit-chips.ts';
 import { writeMeasure } from '../../fields/write-figures.ts';
-import { chooseKind, findKind, type TargetKind } from '../../host/size-kind.ts';
-import { type PlanContext, sayFault, sayFaultAt } from './plan-context.ts';
+import { chooseKind, findKind, type Sized, type TargetKind } from '../../host/size-kind.ts';
+import { type PlanContext, sayFault, sayFaultAt, sayInFields } from './plan-context.ts';
 import { type Entry, entryField, stateChips } from './plan-fields.ts';
 
 const REGIONS: readonly Region[] = ['us', 'uk', 'eu'];
@@ -56,15 +56,16 @@ function wordsView(context: PlanContext): TemplateResult {
   );
 }
 
-/** What was understood of the words: the size alone. */
-function sayRead({ text }: PlanContext, { unit, target }: ReadWish): string {
+/** What was understood of the words: the size; and what was not. */
+function sayRead({ text }: PlanContext, { unit, target, passed }: ReadWish): string {
   const said =
     'size' in target
       ? text.size(target.size)
       : 'columns' in target
         ? text.wish.blocks(target.columns, target.rows)
         : 'width' in target && saySides(text.language, unit, [target.width, target.height]);
-  return text.wish.read(said || '');
+  const read = text.wish.read(said || '');
+  return passed === undefined ? read : `${read} ${text.wish.passed(passed.join(', '))}`;
 }
 
 /** Two lengths; with a unit of their own, as they were said. */
@@ -91,7 +92,7 @@ function sizeView(context: PlanContext): TemplateResult {
     ],
     chosen: kind,
     fault: sayFaultAt(context, 'target.size'),
-    onChoose: (value) => act.replace(chooseKind(state.draft, value, state.answer)),
+    onChoose: (value) => act.replace(chooseKind(state.draft, value, readSized(context))),
   });
   return html`<div class="fields">${list}${regionView(context)}</div>
     <div class="fields">${entries.map((entry) => entryField(context, entry))}</div>
@@ -101,13 +102,13 @@ function sizeView(context: PlanContext): TemplateResult {
 /** Whether the size is meant before or after the wash; a name always means after. */
 function atView(context: PlanContext): TemplateResult {
   const { text, act } = context;
-  const { draft, answer } = context.state;
+  const { draft } = context.state;
   return stateChips(context, {
     name: 'at',
     legend: text.wish.at,
     chosen: findAt(draft),
     onChoose: (at) => {
-      const own = findKind(draft) === 'own' ? draft : chooseKind(draft, 'own', answer);
+      const own = findKind(draft) === 'own' ? draft : chooseKind(draft, 'own', readSized(context));
       act.replace(editDraft(own, 'target.at', at === 'sewn' ? at : undefined));
     },
   });
@@ -131,6 +132,15 @@ function regionView(context: PlanContext): TemplateResult | undefined {
     chosen: findRegion(context),
     onChoose: (value) => act.set('target.region', value),
   });
+}
+
+/** The size on the table in the unit of the fields. */
+function readSized(context: PlanContext): Sized | undefined {
+  const { answer } = context.state;
+  if (answer === undefined) return undefined;
+  const { width, height } = answer.wish;
+  const wish = { width: sayInFields(context, width), height: sayInFields(context, height) };
+  return { grid: answer.grid, wish };
 }
 
 type TargetPath =
@@ -163,9 +173,9 @@ function listEntries(context: PlanContext, kind: TargetKind): readonly Entry[] {
   return (['width', 'height'] as const).map((name) =>
     entry(name, {
       label: text.side(text.entries[name], text.states[findAt(state.draft)]),
-      shown: kind === 'own' ? undefined : state.answer?.wish[name],
+      shown: kind === 'own' ? undefined : readSized(context)?.wish[name],
       onInput: (typed) => {
-        const own = chooseKind(state.draft, 'own', state.answer);
+        const own = chooseKind(state.draft, 'own', readSized(context));
         if (kind === 'own') act.edit(`target.${name}`, typed);
         else act.replace(editDraft(own, `target.${name}`, typed));
       },

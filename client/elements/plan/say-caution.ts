@@ -4,12 +4,12 @@ import type { PlanContext } from './plan-context.ts';
 
 /** A caution in the reader's language, with the figures of the plan that it names. */
 export function sayCaution(
-  { text, unit, cautions }: Pick<PlanContext, 'text' | 'unit' | 'cautions'>,
+  { text, said, cautions }: Pick<PlanContext, 'text' | 'said' | 'cautions'>,
   { block, bulk, fringe, weight }: ShownPlan,
   caution: ShownPlan['cautions'][number],
 ): string {
   if (cautions === undefined) return caution.text;
-  const { gap } = makeStepManner(text, unit);
+  const { gap } = makeStepManner(text, said);
   return cautions.say(caution, {
     snips: fringe.snips,
     clearance: gap(block.clearance),

@@ -5,8 +5,8 @@ import type { MakingContext } from './plan-context.ts';
 
 /** A step in the reader's language: what is to be done, and more of it. */
 export function sayStep(
-  { text, unit }: Pick<MakingContext, 'text' | 'unit'>,
+  { text, said }: Pick<MakingContext, 'text' | 'said'>,
   step: ShownPlan['steps'][number],
 ): StepWords {
-  return text.steps.say(step, makeStepManner(text, unit));
+  return text.steps.say(step, makeStepManner(text, said));
 }

@@ -26,6 +26,7 @@ export const de: PlanWords = {
     blocks: (columns, rows) => `${columns} × ${rows} Blöcke`,
     at: 'Diese Größe gilt',
     read: (what) => `Gelesen als ${what}. Blöcke und Stoff stellst du unten ein.`,
+    passed: (words) => `Nicht verstanden: ${words}.`,
   },
   plan: 'Dein Plan',
   drawing: (across, down, size) =>

@@ -24,6 +24,7 @@ export const en = {
     blocks: (columns: number, rows: number) => `${columns} × ${rows} blocks`,
     at: 'This size is',
     read: (what: string) => `Read as ${what}. Blocks and cloth are set below.`,
+    passed: (words: string) => `Passed over: ${words}.`,
   },
   plan: 'Your plan',
   drawing: (across: number, down: number, size: string) =>

@@ -26,6 +26,7 @@ export const es: PlanWords = {
     blocks: (columns, rows) => `${columns} × ${rows} bloques`,
     at: 'Este tamaño es el de la colcha',
     read: (what) => `Leído como ${what}. Los bloques y la tela se eligen abajo.`,
+    passed: (words) => `Sin entender: ${words}.`,
   },
   plan: 'Tu plan',
   drawing: (across, down, size) =>

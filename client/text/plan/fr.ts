@@ -26,6 +26,7 @@ export const fr: PlanWords = {
     blocks: (columns, rows) => `${columns} × ${rows} blocs`,
     at: 'Cette taille est',
     read: (what) => `Lu comme ${what}. Les blocs et le tissu se règlent plus bas.`,
+    passed: (words) => `Laissé de côté\u00a0: ${words}.`,
   },
   plan: 'Votre plan',
   drawing: (across, down, size) =>

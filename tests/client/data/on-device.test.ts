@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { computePlan, readWish } from '../../../client/data/on-device.ts';
+import { computePlan } from '../../../client/data/on-device.ts';
 import { planThrow } from '../../support/plan-throw.ts';
 
 describe('computePlan', () => {
@@ -24,14 +24,5 @@ describe('computePlan', () => {
   test('computePlan finds faults of meaning', () => {
     const outcome = computePlan('target.size=lap&block.cut=6&block.seam=3');
     expect(outcome.ok ? [] : outcome.faults.map(({ code }) => code)).toEqual(['seam-eats-face']);
-  });
-});
-
-describe('readWish', () => {
-  test('readWish is that of the core', () => {
-    expect(readWish('a throw for the reading room, about 40 by 50 inches', 'cm')).toEqual({
-      ok: true,
-      value: { unit: 'in', target: { width: 40, height: 50 } },
-    });
   });
 });

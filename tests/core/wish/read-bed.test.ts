@@ -16,7 +16,7 @@ describe('readBed', () => {
     ['twin xl with a 12 inch drop', 'in', { width: '38 in', length: '80 in', drop: 12 }],
     ['crib, 10 inch drop', 'in', { width: 28, length: 52.375, drop: 10 }],
   ])('readBed understands “%s”', (words, unit, bed) => {
-    expect(readBed(words, 'in')).toEqual({ unit, target: { bed } });
+    expect(readBed(words, 'in')).toMatchObject({ unit, target: { bed } });
   });
 
   test('readBed takes the mattress of the table for a named bed with a drop, of its region', () => {
@@ -40,7 +40,7 @@ describe('readBed', () => {
 
   test('readBed leaves a name that its region does not know, so that the plan says so', () => {
     const target = { size: 'queen', region: 'uk' };
-    expect(readBed('UK queen, drop 12 inches', 'in')).toEqual({ unit: 'in', target });
+    expect(readBed('UK queen, drop 12 inches', 'in')).toMatchObject({ unit: 'in', target });
   });
 
   test('readBed finds a drop over no bed unfit', () => {

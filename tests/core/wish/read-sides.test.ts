@@ -25,11 +25,11 @@ describe('readSides', () => {
   });
 
   test('readSides lends a unit that was said once', () => {
-    expect(readSides('60 inches by 80', 'cm')).toEqual({
+    expect(readSides('60 inches by 80', 'cm')).toMatchObject({
       unit: 'in',
       target: { width: 60, height: 80 },
     });
-    expect(readSides('2 by 3 m', 'in')).toEqual({
+    expect(readSides('2 by 3 m', 'in')).toMatchObject({
       unit: 'cm',
       target: { width: '2 m', height: '3 m' },
     });
@@ -47,7 +47,10 @@ describe('readSides', () => {
     ['un plaid de 100 par 130 cm'],
     ['un plaid, 100 cm sur 130 cm'],
   ])('readSides reads %j, as it is said in another language', (words) => {
-    expect(readSides(words, 'in')).toEqual({ unit: 'cm', target: { width: 100, height: 130 } });
+    expect(readSides(words, 'in')).toMatchObject({
+      unit: 'cm',
+      target: { width: 100, height: 130 },
+    });
   });
 
   test.each([['4 mal 5 Blöcke'], ['4 por 5 bloques'], ['4 par 5 blocs'], ['4 x 5 Blöcke']])(

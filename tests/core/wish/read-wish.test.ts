@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Target, Unit } from '#core/contract.ts';
+import type { Outcome } from '#core/outcome.ts';
 import { type ReadWish, readWish } from '#core/wish/read-wish.ts';
 import { resolvePlan } from '#core/wish/resolve-plan.ts';
 
@@ -139,6 +140,79 @@ const UNCLEAR = [
   'six by eight',
 ];
 
+type Whole = readonly [words: string, target: Target, beside?: Partial<ReadWish>];
+
+/** Wishes with all that they must mean, and every word of them that is passed over. */
+const WHOLE: readonly Whole[] = [
+  [
+    'twin, 3 layers, 6 prints, washed twice, 8 inch squares',
+    { size: 'twin' },
+    { block: { cut: 8 }, prints: 6, middle: true, washes: 2 },
+  ],
+  ['throw', { size: 'throw' }],
+  ['a throw for my bed, please', { size: 'throw' }],
+  ['throw, 8 inch blocks', { size: 'throw' }, { block: { cut: 8 } }],
+  ['throw, 8 inch cut squares', { size: 'throw' }, { block: { cut: 8 } }],
+  ['throw from 5 inch charm squares', { size: 'throw' }, { block: { cut: 5 } }],
+  ['throw, 8 inch finished squares', { size: 'throw' }, { block: { cut: 10, seam: 1 } }],
+  ['throw, blocks finished at 8 inches', { size: 'throw' }, { block: { cut: 10, seam: 1 } }],
+  [
+    'throw, 10 inch finished blocks, half inch seams',
+    { size: 'throw' },
+    { block: { cut: 11, seam: '1/2' } },
+  ],
+  ['queen, six prints', { size: 'queen' }, { prints: 6 }],
+  ['queen, 12 fabrics', { size: 'queen' }, { prints: 12 }],
+  ['queen, 12 different fabrics', { size: 'queen' }, { prints: 12 }],
+  ['queen, 40 prints', { size: 'queen' }, { passed: ['40 prints'] }],
+  ['queen, two layers', { size: 'queen' }, { middle: false }],
+  ['queen, 4 layers', { size: 'queen' }, { passed: ['4 layers'] }],
+  ['queen with batting', { size: 'queen' }, { middle: true }],
+  ['queen without batting', { size: 'queen' }, { middle: false }],
+  ['2 layers with batting, queen', { size: 'queen' }, { middle: false, passed: ['batting'] }],
+  ['lap, washed once', { size: 'lap' }, { washes: 1 }],
+  ['lap after 5 washes', { size: 'lap' }, { washes: 5 }],
+  ['lap, washed 10 times', { size: 'lap' }, { washes: 10 }],
+  ['lap, washed 80 times', { size: 'lap' }, { passed: ['80 times'] }],
+  ['lap, after washing', { size: 'lap' }],
+  ['baby quilt', { size: 'cot' }, { infant: true }],
+  [
+    'baby quilt with scalloped edges',
+    { size: 'cot' },
+    { infant: true, passed: ['scalloped edges'] },
+  ],
+  ['crib quilt, 4 prints', { size: 'cot' }, { infant: true, prints: 4 }],
+  ['50 by 60, queen', { width: 50, height: 60 }, { passed: ['queen'] }],
+  ['40 by 50, purple', { width: 40, height: 50 }, { passed: ['purple'] }],
+  ['40 by 50 inches with 30 buttons', { width: 40, height: 50 }, { passed: ['30 buttons'] }],
+  ['40 by 50 before washing', { width: 40, height: 50, at: 'sewn' }],
+  ['40 x 50, 3 layers of 2 prints', { width: 40, height: 50 }, { prints: 2, middle: true }],
+  ['a quilt for my gran, 40 by 50', { width: 40, height: 50 }, { passed: ['gran'] }],
+  [
+    'about 40 by 50, scalloped, with hearts',
+    { width: 40, height: 50 },
+    { passed: ['scalloped', 'hearts'] },
+  ],
+  [
+    '6 by 8 blocks of 10 inches, four prints',
+    { columns: 6, rows: 8 },
+    { block: { cut: 10 }, prints: 4 },
+  ],
+  ['queen 10 by 12 blocks', { columns: 10, rows: 12 }, { passed: ['queen'] }],
+  ['8 rows of 6, blue', { columns: 6, rows: 8 }, { passed: ['blue'] }],
+  [
+    'queen bed with 15 inch drop, purple',
+    { bed: { width: 60, length: 80, drop: 15 } },
+    { passed: ['purple'] },
+  ],
+  ['60 by 80, overhang 12, 5 prints', { bed: { width: 60, length: 80, drop: 12 } }, { prints: 5 }],
+  ['a king size bed in the UK', { size: 'king', region: 'uk' }],
+  ['throw of 2 or 3 prints', { size: 'throw' }, { passed: ['2', '3 prints'] }],
+  ['una manta para mi cama, 40 x 50, 3 capas', { width: 40, height: 50 }, { middle: true }],
+  ['eine Decke 40 x 50 aus 5 Stoffen bitte', { width: 40, height: 50 }, { prints: 5 }],
+  ['un plaid pour mon lit, 40 par 50, 4 tissus', { width: 40, height: 50 }, { prints: 4 }],
+];
+
 /** Words without a figure, of all that a wish may speak of. */
 const NEUTRAL = [
   ...['a', 'quilt', 'about', 'for', 'my', 'baby', 'queen', 'bed', 'throw,', 'warm', 'blue'],
@@ -146,21 +220,46 @@ const NEUTRAL = [
   ...['or', 'and', 'half', 'inch-perfect', 'pillow,', 'rows,', '8 inch blocks,', '1/2 inch seams,'],
 ] as const;
 
+/** All that was read, without the words that were passed over. */
+function without(wish: Outcome<ReadWish>): Omit<ReadWish, 'passed'> | undefined {
+  if (!wish.ok) return undefined;
+  const { passed: _passed, ...rest } = wish.value;
+  return rest;
+}
+
 function complete([words, unit, target, beside = {}]: Row) {
   return [words, unit, target, beside] as const;
 }
 
 describe('readWish', () => {
   test.each(INCHES.map(complete))('readWish understands “%s”', (words, unit, target, beside) => {
-    expect(readWish(words, 'in')).toEqual({ ok: true, value: { unit, target, ...beside } });
+    expect(without(readWish(words, 'in'))).toEqual({ unit, target, ...beside });
   });
 
   test.each(CENTIMETRES.map(complete))(
     'readWish of one who measures in cm understands “%s”',
     (words, unit, target, beside) => {
-      expect(readWish(words, 'cm')).toEqual({ ok: true, value: { unit, target, ...beside } });
+      expect(without(readWish(words, 'cm'))).toEqual({ unit, target, ...beside });
     },
   );
+
+  test.each(WHOLE)('readWish takes or tells every word of “%s”', (words, target, beside = {}) => {
+    expect(readWish(words, 'in')).toEqual({ ok: true, value: { unit: 'in', target, ...beside } });
+  });
+
+  test('readWish keeps the unit on the screen until a wish names another', () => {
+    for (const unit of ['in', 'cm'] as const) {
+      for (const [words, named] of [
+        ['throw', unit],
+        ['40 by 50', unit],
+        ['1 m by 2 m', 'cm'],
+        ['40 by 50 in', 'in'],
+      ]) {
+        const wish = readWish(words ?? '', unit);
+        expect([words, wish.ok && wish.value.unit]).toEqual([words, named]);
+      }
+    }
+  });
 
   test.each(UNCLEAR)('readWish finds no size in “%s”', (words) => {
     const fault = { code: 'wish-unclear', path: [], received: words };

@@ -48,7 +48,8 @@ describe('sayFaultAt', () => {
 describe('sayLength and figureView', () => {
   test('sayLength keeps the unit with its figures', () => {
     expect(sayLength(watchContext(), 50, 59.75)).toBe('50 × 59¾\u00a0in');
-    expect(sayLength(watchContext({ draft: { unit: 'cm' } }), 127)).toBe('127\u00a0cm');
+    expect(sayLength({ ...watchContext(), said: 'cm' }, 127)).toBe('127\u00a0cm');
+    expect(sayLength(watchContext({ draft: { unit: 'cm' } }), 40)).toBe('40\u00a0in');
   });
 
   test('figureView sets the figures apart from their unit', () => {

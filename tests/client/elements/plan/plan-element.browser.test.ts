@@ -186,6 +186,23 @@ describe('PlanElement', () => {
     expect(readText(shown(element), '.wish .chip:has(:checked)')).toBe('cm');
   });
 
+  test('a PlanElement takes layers, prints, washes and blocks from a wish, and keeps its unit for the next', async () => {
+    const element = await open();
+    const say = (words: string) => {
+      type(shown(element), '#words', words);
+      find(shown(element), '.go').click();
+    };
+    say('120 x 150 cm, 3 layers, 6 prints, washed twice, 20 cm squares, scalloped');
+    await expect.poll(() => asked.at(-1)).toContain('block.cut=20');
+    for (const part of ['unit=cm', 'layers.0.prints=6', 'layers.1.role=middle', 'washes=2'])
+      expect(asked.at(-1)).toContain(part);
+    expect(readText(shown(element), '#words-unit')).toContain('Passed over: scalloped.');
+    await settle(element);
+    say('100 by 130');
+    await expect.poll(() => asked.at(-1)).toContain('target.width=100');
+    expect(asked.at(-1)).toContain('unit=cm');
+  });
+
   test('a PlanElement asks for an infant while the last wish says so, and for the blocks it names', async () => {
     const element = await open();
     const say = (words: string) => {

@@ -105,6 +105,26 @@ describe('wishView', () => {
     expect(find(root, '#words').getAttribute('aria-describedby')).toContain('words-unit');
   });
 
+  test('wishView says which words of a wish were passed over', () => {
+    const wishRead = {
+      unit: 'in',
+      target: { size: 'queen' },
+      passed: ['blue', '40 prints'],
+    } as const;
+    const { root } = show({ wishRead });
+    expect(find(root, '#words-unit').textContent).toContain('Passed over: blue, 40 prints.');
+  });
+
+  test('wishView shows the size of the answer in the unit of the fields while another answer is awaited', () => {
+    const { root, act } = show({ draft: { 'target.size': 'throw', unit: 'cm' } });
+    const sides = ['#target-width', '#target-height'].map(
+      (field) => find<HTMLInputElement>(root, field).value,
+    );
+    expect(sides).toEqual(['127', '152.4']);
+    find(root, 'input[name=at]:not(:checked)').click();
+    expect(act.replace.mock.lastCall?.[0]).toMatchObject({ 'target.width': '127' });
+  });
+
   test('wishView chooses a size and a region', () => {
     const { root, act } = show();
     choose(root, '#kind', 'Queen');

@@ -21,7 +21,7 @@ test('sayCaution says in English what the service says', () => {
 test('sayCaution names the figures of the plan in German', async () => {
   const cautions = await loadText(cautionsSource, 'de');
   const say = (code: string) =>
-    sayCaution({ text: planText.en, unit: 'in', cautions }, plan, find(code));
+    sayCaution({ text: planText.en, said: 'in', cautions }, plan, find(code));
   expect(say('repetitive-snipping')).toContain('5.640 Einschnitte');
   expect(say('snip-near-seam')).toContain('½ in');
   expect(say('needle-at-crossings')).toContain(plan.bulk.needle);

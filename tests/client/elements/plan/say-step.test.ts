@@ -10,7 +10,7 @@ import { planThrow } from '../../../support/plan-throw.ts';
 test('sayStep says in English what the service says', () => {
   for (const step of planThrow().steps) {
     const text = { ...planText.en, ...makingText.en };
-    expect(sayStep({ text, unit: 'in' }, step)).toEqual([step.do, step.detail]);
+    expect(sayStep({ text, said: 'in' }, step)).toEqual([step.do, step.detail]);
   }
 });
 
@@ -22,6 +22,6 @@ test('sayStep says a step in German from its figures', async () => {
   const text = { ...planText.en, ...makingText.en, ...shared, steps };
   const cut = planThrow({ unit: 'cm', block: { cut: 21.5 } }).steps.find(({ id }) => id === 'cut');
   if (cut === undefined) throw new Error('nothing is cut');
-  const [what] = sayStep({ text, unit: 'cm' }, cut);
+  const [what] = sayStep({ text, said: 'cm' }, cut);
   expect(what).toContain('21,5 cm zuschneiden');
 });

@@ -1,0 +1,34 @@
+import { describe, expect, test } from 'vitest';
+import { takeWish } from '../../../client/data/take-wish.ts';
+
+const CLASSIC = { 'layers.0.role': 'top', 'layers.1.role': 'backing' };
+const SIZED = { ...CLASSIC, 'target.width': '40', 'target.height': '50', infant: 'true' };
+const TWIN = { unit: 'in', target: { size: 'twin' } } as const;
+
+describe('takeWish', () => {
+  test('takeWish puts the size in place of the old one and forgets the infant', () => {
+    expect(takeWish(SIZED, TWIN)).toEqual({ ...CLASSIC, 'target.size': 'twin' });
+  });
+
+  test('takeWish sets prints, washes and blocks, and asks for no words that were passed over', () => {
+    const wish = { ...TWIN, prints: 6, washes: 2, block: { cut: 8 }, passed: ['blue'] };
+    expect(takeWish(CLASSIC, wish)).toEqual({
+      ...CLASSIC,
+      'layers.0.prints': '6',
+      'target.size': 'twin',
+      washes: '2',
+      'block.cut': '8',
+    });
+  });
+
+  test('takeWish puts a middle between the others, keeps one that is there, and takes it out', () => {
+    const three = takeWish(CLASSIC, { ...TWIN, middle: true });
+    expect(three).toMatchObject({
+      'layers.1.fabric': 'cotton-batting',
+      'layers.2.role': 'backing',
+    });
+    const warm = { ...three, 'layers.1.fabric': 'flannel' };
+    expect(takeWish(warm, { ...TWIN, middle: true })['layers.1.fabric']).toBe('flannel');
+    expect(takeWish(three, { ...TWIN, middle: false })['layers.1.role']).toBe('backing');
+  });
+});

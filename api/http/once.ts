@@ -1,6 +1,6 @@
 /**
  * Puts off what is dear to make until it is first asked for, and makes it once. Schemas are made so: all of
- * them would cost a worker that wakes up more than the rest of its own beginning.
+ * them would take longer than all else that is evaluated when the worker is loaded.
  *
  * @example
  * const give = once(() => ({ made: true }));

@@ -11,6 +11,7 @@ import { choiceList } from '../../fields/choice-list.ts';
 import { numberField } from '../../fields/number-field.ts';
 import { printSwatch } from '../../fields/print-swatch.ts';
 import { type LayoutContext, tellAt } from './layout-context.ts';
+import { missingView } from './layout-view-missing.ts';
 import { nameField } from './name-field.ts';
 
 const PATTERNS = ['scattered', 'checkerboard', 'diagonal', 'rings'] as const;
@@ -71,12 +72,11 @@ function printsView(context: LayoutContext): TemplateResult {
   const { layout } = words;
   const rows = readRows(status.draft, 'prints');
   const { length } = rows;
-  const fault = tellAt(context, 'prints');
   return html`<fieldset class="stack" part="prints">
     <legend>${layout.prints}</legend>
     <p class="print heads soft" aria-hidden="true"><span></span>${layout.heads.map((head) => html`<span>${head}</span>`)}</p>
     <ul class="stack prints">${rows.map((row, at) => printView(context, row, at))}</ul>
-    ${fault && html`<p class="fault" role="alert">${fault} ${sayMissing(context)}</p>`}
+    ${missingView(context)}
     ${
       holdsPrint(context, length)
         ? html`<small>${context.isLocked('prints') ? `${words.light.locked}.` : ''}</small>`
@@ -103,15 +103,6 @@ function holdsPrint({ isLocked }: LayoutContext, prints: number): boolean {
   const names = ['id', 'count', 'color'];
   const places = Array.from({ length: prints + 1 }, (_, at) => `prints.${at}`);
   return places.some((place) => names.some((name) => isLocked(`${place}.${name}`)));
-}
-
-/** By how much the counts miss the grid, where all are counts. */
-function sayMissing({ status, words }: LayoutContext): string {
-  const { columns = '', rows = '' } = status.draft;
-  const counts = readRows(status.draft, 'prints').map(({ count = '' }) => Number(count || NaN));
-  const missing = Number(columns) * Number(rows) - counts.reduce((sum, count) => sum + count, 0);
-  if (!Number.isInteger(missing) || missing === 0) return '';
-  return missing > 0 ? words.layout.short(missing) : words.layout.over(-missing);
 }
 
 function printView(

@@ -1,4 +1,7 @@
+import { makeCount } from '../make-count.ts';
 import type { LayoutWords } from './source.ts';
+
+const count = makeCount('de');
 
 /** Was die Anordnung außer dem sagt, was alle kleinen Elemente sagen, auf Deutsch. */
 export const de: LayoutWords = {
@@ -10,8 +13,9 @@ export const de: LayoutWords = {
   count: (letter) => `Muster ${letter}, Blöcke`,
   fewer: 'Ein Muster weniger',
   more: 'Ein Muster mehr',
-  short: (blocks) => `${blocks} fehlen noch`,
-  over: (blocks) => `${blocks} zu viel`,
+  short: (blocks) => `${count(blocks, 'Block fehlt', 'Blöcke fehlen')}.`,
+  over: (blocks) => `${count(blocks, 'Block', 'Blöcke')} zu viel.`,
+  share: 'Den Unterschied aufteilen',
   even: 'Lass die Zahlen leer, dann wird gleichmäßig geteilt.',
   pattern: 'Anordnung',
   patterns: {

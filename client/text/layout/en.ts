@@ -1,3 +1,7 @@
+import { makeCount } from '../make-count.ts';
+
+const count = makeCount('en');
+
 /** What the layout says beside the words that all light elements share, in English. */
 export const en = {
   title: 'Grid and prints',
@@ -9,8 +13,10 @@ export const en = {
   fewer: 'One print fewer',
   more: 'One print more',
   /** Counts that do not fill the grid. */
-  short: (blocks: number) => `${blocks} more to fill the grid`,
-  over: (blocks: number) => `${blocks} too many for the grid`,
+  short: (blocks: number) => `${count(blocks, 'block', 'blocks')} short.`,
+  over: (blocks: number) => `${count(blocks, 'block', 'blocks')} too many.`,
+  /** Makes other counts fill the grid. */
+  share: 'Share out the difference',
   even: 'Leave the counts empty to share the grid evenly.',
   pattern: 'Pattern',
   patterns: {

@@ -1,4 +1,7 @@
+import { makeCount } from '../make-count.ts';
 import type { LayoutWords } from './source.ts';
+
+const count = makeCount('es');
 
 /** Lo que dice la disposición además de lo que dicen todos los elementos pequeños, en español. */
 export const es: LayoutWords = {
@@ -10,8 +13,9 @@ export const es: LayoutWords = {
   count: (letter) => `Estampado ${letter}, bloques`,
   fewer: 'Un estampado menos',
   more: 'Un estampado más',
-  short: (blocks) => `faltan ${blocks}`,
-  over: (blocks) => `sobran ${blocks}`,
+  short: (blocks) => `${count(blocks, 'bloque de menos', 'bloques de menos')}.`,
+  over: (blocks) => `${count(blocks, 'bloque de más', 'bloques de más')}.`,
+  share: 'Repartir la diferencia',
   even: 'Deja vacías las cantidades y se reparten por igual.',
   pattern: 'Dibujo',
   patterns: {

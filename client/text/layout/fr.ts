@@ -1,4 +1,7 @@
+import { makeCount } from '../make-count.ts';
 import type { LayoutWords } from './source.ts';
+
+const count = makeCount('fr');
 
 /** Ce que dit la disposition en plus de ce que disent tous les petits éléments, en français. */
 export const fr: LayoutWords = {
@@ -10,8 +13,9 @@ export const fr: LayoutWords = {
   count: (letter) => `Imprimé ${letter}, blocs`,
   fewer: 'Un imprimé de moins',
   more: 'Un imprimé de plus',
-  short: (blocks) => `il en manque ${blocks}`,
-  over: (blocks) => `${blocks} de trop`,
+  short: (blocks) => `Il manque ${count(blocks, 'bloc', 'blocs')}.`,
+  over: (blocks) => `${count(blocks, 'bloc', 'blocs')} de trop.`,
+  share: 'Répartir la différence',
   even: 'Laissez les nombres vides pour un partage égal.',
   pattern: 'Motif',
   patterns: {

@@ -226,9 +226,23 @@ describe('LayoutElement', () => {
     const element = await open();
     const before = readCells(element);
     type(inside(element), '#count-A', '2');
-    await expect.poll(() => readText(inside(element), '[part=prints]')).toContain('2 more');
+    await expect
+      .poll(() => readText(inside(element), '[part=prints]'))
+      .toContain('2 blocks short.');
     expect(find<HTMLInputElement>(inside(element), '#count-B').value).toBe('4');
     expect(readCells(element)).toBe(before);
+    const readCounts = () =>
+      [...'ABCD'].map(
+        (letter) => find<HTMLInputElement>(inside(element), `#count-${letter}`).value,
+      );
+    await push(element, 'Share out the difference');
+    await expect.poll(() => readCells(element).split('A').length - 1).toBe(2);
+    expect(readCounts()).toEqual(['2', '5', '5', '4']);
+    await push(element, 'Undo');
+    await expect
+      .poll(() => readText(inside(element), '[part=prints]'))
+      .toContain('2 blocks short.');
+    expect(readCounts()).toEqual(['2', '4', '4', '4']);
     type(inside(element), '#count-B', '6');
     await settle(element);
     await expect.poll(() => readCells(element).split('B').length - 1).toBe(6);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { askView } from '../../../../client/elements/layout/layout-view-ask.ts';
 import { isUnder } from '../../../../client/host/is-under.ts';
 import { layoutContext, SMALL } from '../../../support/layout-context.ts';
-import { find, readText, renderFresh, type } from '../../../support/render.ts';
+import { find, renderFresh, type } from '../../../support/render.ts';
 
 describe('askView', () => {
   test('askView shows even counts where none is typed, and makes counts of all with the first', () => {
@@ -20,18 +20,6 @@ describe('askView', () => {
     const typed = { ...context, status: { ...context.status, draft: { ...SMALL, ...counts } } };
     type(renderFresh(askView(typed)), '#count-A', '');
     expect(context.act.type).toHaveBeenCalledWith('prints.0.count', SMALL);
-  });
-
-  test.each([
-    ['1', '1 more to fill the grid'],
-    ['5', '3 too many for the grid'],
-  ])('askView says by how much counts miss the grid, with %s of the first', (count, said) => {
-    const counts = { 'prints.0.count': count, 'prints.1.count': '2', 'prints.2.count': '2' };
-    const context = layoutContext();
-    const faults = [{ code: 'counts-do-not-sum', path: ['prints'] }] as const;
-    const status = { ...context.status, draft: { ...SMALL, ...counts }, faults };
-    const root = renderFresh(askView({ ...context, status }));
-    expect(readText(root, '[part=prints] > .fault')).toContain(said);
   });
 
   test('askView names and colours a print without anything moving', () => {

@@ -12,9 +12,14 @@ export interface FaultWords {
   readonly found: (fault: Fault, otherwise: string) => string;
   /** A sentence that ends with the figure that would do, else another one. */
   readonly bound: (fault: Fault, start: string, otherwise: string) => string;
+  /** Whether whole things are counted in that place, so that an example has to be whole too. */
+  readonly isCount: (fault: Fault) => boolean;
   /** What was typed in each way that it may be meant. */
   readonly meant: (fault: Fault, or: string) => string;
 }
+
+/** The names of what is counted in whole things. */
+const COUNTS = /^(count|columns|rows|pupils|kits|distinctPrints|mostOfOne|spare)$/;
 
 /**
  * What the sentences about faults quote, in the manner of a language.
@@ -39,6 +44,7 @@ export function makeFaultWords(
       const figure = sayFigure(language, expected);
       return figure === '' ? otherwise : `${start} ${figure}.`;
     },
+    isCount: ({ path }) => COUNTS.test(`${path.at(-1)}`),
     meant: ({ received = '' }, or) => commaReadings(language, `${received}`).join(or),
   };
 }

@@ -1,7 +1,7 @@
 import { makeFaultWords } from '../fault-words.ts';
 import type { FaultsWords } from './source.ts';
 
-const { where, given, found, bound, meant } = makeFaultWords('de', ['„', '“']);
+const { where, given, found, bound, meant, isCount } = makeFaultWords('de', ['„', '“']);
 
 const broken = () => 'Das konnte der Planer nicht lesen. Versuch es noch einmal.';
 
@@ -20,7 +20,7 @@ export const de: FaultsWords = {
   missing: (fault) => `${where(fault)} fehlt. Gib es noch an.`,
   'wrong-type': (fault) => `${given(fault)} gehört nicht hierher. Versuch es mit einer Zahl.`,
   'not-one-of': (fault) => `${given(fault)} steht nicht zur Wahl. Nimm etwas aus der Liste.`,
-  empty: () => 'Gib eine Zahl ein, etwa 21,5.',
+  empty: (fault) => `Gib eine Zahl ein, etwa ${isCount(fault) ? '6' : '21,5'}.`,
   'too-short': (fault) =>
     `Das ist zu kurz. ${bound(fault, 'Nötig sind mindestens', 'Gib mehr an.')}`,
   'too-long': (fault) =>

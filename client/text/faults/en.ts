@@ -5,7 +5,7 @@ import { makeFaultWords } from '../fault-words.ts';
 /** One sentence for each fault: what is wrong, and what would make it right. */
 type Sentences = Readonly<Record<FaultCode, (fault: Fault) => string>>;
 
-const { where, given, found, bound, meant } = makeFaultWords('en', ['“', '”']);
+const { where, given, found, bound, meant, isCount } = makeFaultWords('en', ['“', '”']);
 
 const broken = () => 'The planner could not read that. Try again.';
 
@@ -24,7 +24,7 @@ export const en: Sentences = {
   missing: (fault) => `${where(fault)} is missing. Give it too.`,
   'wrong-type': (fault) => `${given(fault)} is not what belongs here. Try a number.`,
   'not-one-of': (fault) => `${given(fault)} is not on the list. Choose one that is.`,
-  empty: () => 'Type a number, such as 8½.',
+  empty: (fault) => `Type a number, such as ${isCount(fault) ? '6' : '8½'}.`,
   'too-short': (fault) => `That is too short. ${bound(fault, 'Give at least', 'Give more.')}`,
   'too-long': (fault) => `That is too long. ${bound(fault, 'Keep to at most', 'Give less.')}`,
   'not-whole': () => 'Give a whole number.',

@@ -1,7 +1,7 @@
 import { makeFaultWords } from '../fault-words.ts';
 import type { FaultsWords } from './source.ts';
 
-const { where, given, found, bound, meant } = makeFaultWords('es', ['«', '»']);
+const { where, given, found, bound, meant, isCount } = makeFaultWords('es', ['«', '»']);
 
 const broken = () => 'El planificador no ha podido leer eso. Inténtalo otra vez.';
 
@@ -21,7 +21,7 @@ export const es: FaultsWords = {
   missing: (fault) => `Falta ${where(fault)}. Ponlo también.`,
   'wrong-type': (fault) => `${given(fault)} no va aquí. Prueba con un número.`,
   'not-one-of': (fault) => `${given(fault)} no está en la lista. Elige algo que esté.`,
-  empty: () => 'Escribe un número, por ejemplo 21,5.',
+  empty: (fault) => `Escribe un número, por ejemplo ${isCount(fault) ? '6' : '21,5'}.`,
   'too-short': (fault) => `Es demasiado corto. ${bound(fault, 'Pon al menos', 'Pon más.')}`,
   'too-long': (fault) => `Es demasiado largo. ${bound(fault, 'Pon como mucho', 'Pon menos.')}`,
   'not-whole': () => 'Pon un número entero.',

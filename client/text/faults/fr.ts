@@ -1,7 +1,7 @@
 import { makeFaultWords } from '../fault-words.ts';
 import type { FaultsWords } from './source.ts';
 
-const { where, given, found, bound, meant } = makeFaultWords('fr', ['«\u00a0', '\u00a0»']);
+const { where, given, found, bound, meant, isCount } = makeFaultWords('fr', ['«\u00a0', '\u00a0»']);
 
 const broken = () => 'Le planificateur n’a pas pu lire cela. Essayez encore.';
 
@@ -20,7 +20,7 @@ export const fr: FaultsWords = {
   missing: (fault) => `Il manque ${where(fault)}. Donnez-le aussi.`,
   'wrong-type': (fault) => `${given(fault)} n’a pas sa place ici. Essayez un nombre.`,
   'not-one-of': (fault) => `${given(fault)} n’est pas dans la liste. Choisissez-y autre chose.`,
-  empty: () => 'Écrivez un nombre, par exemple 21,5.',
+  empty: (fault) => `Écrivez un nombre, par exemple ${isCount(fault) ? '6' : '21,5'}.`,
   'too-short': (fault) => `C’est trop court. ${bound(fault, 'Donnez au moins', 'Donnez plus.')}`,
   'too-long': (fault) => `C’est trop long. ${bound(fault, 'Donnez au plus', 'Donnez moins.')}`,
   'not-whole': () => 'Donnez un nombre entier.',

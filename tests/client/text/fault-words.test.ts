@@ -24,6 +24,15 @@ describe('makeFaultWords', () => {
     expect(found({ code: 'empty', path: [] }, 'eso')).toBe('eso');
   });
 
+  test.each([
+    [['columns'], true],
+    [['prints', 1, 'count'], true],
+    [['block', 'cut'], false],
+    [[], false],
+  ])('makeFaultWords tells of %j whether whole things are counted: %s', (path, isWhole) => {
+    expect(makeFaultWords('en', ['“', '”']).isCount({ code: 'empty', path })).toBe(isWhole);
+  });
+
   test('makeFaultWords says both things that a comma may mean', () => {
     const unclear = { code: 'unclear-comma', path: [], received: '1,250' } as const;
     expect(makeFaultWords('en', ['“', '”']).meant(unclear, ' or ')).toBe('1250 or 1.250');

@@ -42,7 +42,7 @@ describe('startView', () => {
         { code: 'too-large', path: ['block', 'seam'], expected: '3.93 in' },
       ],
     });
-    expect(readText(root, '#count-fault')).toBe('Type a number, such as 8½.');
+    expect(readText(root, '#count-fault')).toBe('Type a number, such as 6.');
     expect(readText(root, '[role=alert]')).toBe(
       'What was asked for could not be read: There is no plan in that. Paste the whole address, with what stands behind the question mark.That is too large. Give at most 3⅞ in. block.seam',
     );

@@ -16,11 +16,13 @@ export function tellLayout(answer: LayoutAnswer): Telling {
     tables: [
       {
         name: 'Prints',
-        rows: prints.map(({ id, count }, at): Row => [letterOf(at), `${id}, ${count} blocks`]),
+        rows: prints.map(
+          ({ id, count }, at): Row => [`Print ${letterOf(at)}`, `${id}, ${count} blocks`],
+        ),
       },
       {
         name: 'Rows from the top',
-        rows: answer.cells.map((row, at): Row => [nameRow(at), [...row].join(' ')]),
+        rows: answer.cells.map((row, at): Row => [`Row ${nameRow(at)}`, [...row].join(' ')]),
       },
       { name: 'Blocks of one print', rows: meetings },
     ],

@@ -1,3 +1,4 @@
+import { nameRow } from '../layout/name-row.ts';
 import { drawBlocks } from './draw-blocks.ts';
 import { type Drawing, place, type TextShape } from './shape.ts';
 
@@ -11,11 +12,11 @@ export interface DrawnLayout {
 const FACE = 100;
 /** More blocks than this are too small on any screen for letters and fine figures. */
 const FEW = 150;
-/** More rows or columns than this are numbered in fives. */
+/** Of more rows or columns than this every fifth is named. */
 const MANY = 20;
 
 /**
- * A layout as blocks side by side, with the numbers of rows and columns at its edges.
+ * A layout as blocks side by side, with the letters of rows and the numbers of columns at its edges.
  *
  * @example
  * drawLayout({ cells: ['AB', 'BA'], input: { prints: [{}, {}] } }).box // => { x: -70, y: -70, width: 290, height: 290 }
@@ -41,15 +42,18 @@ export function drawLayout({ cells, input }: DrawnLayout): Drawing {
           : { repeats: 3, hasLetters: true }),
         alternating: true,
       }),
-      ...numberLines(columns, size, (middle) => ({ x: middle, y: place(-size) })),
-      ...numberLines(rows, size, (middle) => ({ x: place(-size), y: middle })),
+      ...nameLines(columns, { size, name: (at) => `${at + 1}` }, (middle) => ({
+        x: middle,
+        y: place(-size),
+      })),
+      ...nameLines(rows, { size, name: nameRow }, (middle) => ({ x: place(-size), y: middle })),
     ],
   };
 }
 
-function numberLines(
+function nameLines(
   lines: number,
-  size: number,
+  { size, name }: { readonly size: number; readonly name: (at: number) => string },
   put: (middle: number) => { readonly x: number; readonly y: number },
 ): readonly TextShape[] {
   const numbers = Array.from({ length: lines }, (_, at) => at + 1);
@@ -60,7 +64,7 @@ function numberLines(
       part: 'measure-text',
       ...put((number - 0.5) * FACE),
       size,
-      text: `${number}`,
+      text: name(number - 1),
       fill: 'currentColor',
     }));
 }

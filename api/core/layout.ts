@@ -3,7 +3,7 @@ import { ENGINE } from './engine.ts';
 import type { LayoutTask } from './layout/board.ts';
 import { countJoins } from './layout/count-joins.ts';
 import { countTouching } from './layout/count-touching.ts';
-import type { Effort } from './layout/find-layout.ts';
+import { LAYOUT_EFFORT } from './layout/effort.ts';
 import { layPattern } from './layout/lay-pattern.ts';
 import { letterOf } from './layout/letter-of.ts';
 import { type Joins, listJoins } from './layout/list-joins.ts';
@@ -15,8 +15,6 @@ import { roundTo } from './length.ts';
 import { writeLinks } from './links.ts';
 import type { Resolved } from './wish/reading.ts';
 
-/** Work for one layout, in steps, so that it is the same on every machine. */
-const EFFORT: Effort = { begin: 200_000, repair: 900_000, spread: 140, search: 120_000 };
 /** Blocks laid in an exact search beside a layout that is only judged. */
 const JUDGING = 10_000;
 
@@ -63,7 +61,7 @@ function settle(input: LayoutInput): Solved {
     return { cells: fixed, fewest: proveFewest({ grid: rest, counts, ...rest }, JUDGING) };
   }
   const values = listValues(input);
-  if (pattern === 'scattered') return solveLayout(task, EFFORT, values);
+  if (pattern === 'scattered') return solveLayout(task, LAYOUT_EFFORT, values);
   return { cells: layPattern(task, pattern, values), fewest: proveFewest(task, JUDGING) };
 }
 

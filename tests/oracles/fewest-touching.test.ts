@@ -6,13 +6,14 @@
 import fc from 'fast-check';
 import loadHighs from 'highs';
 import { describe, expect, inject, test } from 'vitest';
+import { LAYOUT_EFFORT } from '#core/layout/effort.ts';
 import { solveLayout } from '#core/layout/solve-layout.ts';
 import { countTouch } from '../support/boards.ts';
 import { fewestByFrontier } from '../support/fewest-by-frontier.ts';
 import { fewestByModel } from '../support/fewest-by-model.ts';
 
 /** As `/v1/layout` works, without spreading what is found. */
-const EFFORT = { begin: 200_000, repair: 900_000, spread: 0, search: 120_000 };
+const EFFORT = { ...LAYOUT_EFFORT, spread: 0 };
 const PRINTS = 5;
 
 const GRIDS = [1, 2, 3, 4].flatMap((columns) =>

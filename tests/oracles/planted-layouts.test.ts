@@ -4,14 +4,17 @@
  * fifth; five prints alike). A layout free of touching is to be found for every one.
  */
 import { describe, expect, inject, test } from 'vitest';
+import { LAYOUT_EFFORT } from '#core/layout/effort.ts';
 import { solveLayout } from '#core/layout/solve-layout.ts';
 import { startRandom } from '#core/layout/start-random.ts';
-import { countTouch } from '../support/boards.ts';
+import { countTouch, keepsPins } from '../support/boards.ts';
 import { tallyPrints } from '../support/layouts.ts';
 import { PLANTINGS } from '../support/planted-layouts.ts';
 
 const EACH = 250;
-const EFFORT = { begin: 200_000, repair: 900_000, spread: 0, search: 120_000 };
+const PINNED = 20;
+/** As `/v1/layout` works, without spreading what is found. */
+const EFFORT = { ...LAYOUT_EFFORT, spread: 0 };
 
 describe('solveLayout', () => {
   test.each(PLANTINGS)(
@@ -33,5 +36,26 @@ describe('solveLayout', () => {
     console.log(`${PLANTINGS.length * EACH} planted layouts, ${tight * EACH} of them tight.`);
     expect(PLANTINGS.length * EACH).toBe(2000);
     expect(tight / PLANTINGS.length).toBe(3 / 8);
+  });
+
+  test('solveLayout touches nowhere in 93 % at least of planted layouts with 5, 15 or 30 % of the blocks pinned', {
+    timeout: 60_000,
+  }, () => {
+    const draw = startRandom(inject('seed'));
+    let [tried, found] = [0, 0];
+    for (const pinned of [5, 15, 30]) {
+      for (const { plant } of PLANTINGS) {
+        for (let turn = 0; turn < PINNED; turn += 1) {
+          const task = plant(draw, pinned);
+          const { cells } = solveLayout(task, EFFORT);
+          expect(keepsPins(cells, task.fixed)).toBe(true);
+          tried += 1;
+          if (countTouch(cells, task.touch) === 0) found += 1;
+        }
+      }
+    }
+    console.log(`${found} of ${tried} planted layouts with pins were found free of touching.`);
+    // Measured over three seeds of 480: 94.4, 94.6 and 95.4 %.
+    expect(found / tried).toBeGreaterThanOrEqual(0.93);
   });
 });

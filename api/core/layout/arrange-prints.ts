@@ -3,7 +3,7 @@ import type { Effort } from './find-layout.ts';
 import { solveLayout } from './solve-layout.ts';
 
 /** As much work as a plan can afford beside all else that it reckons. */
-const EFFORT: Effort = { begin: 3000, repair: 8000, spread: 10, search: 0 };
+const EFFORT: Effort = { begin: 3000, repair: 8000, spread: 10, search: 0, work: 1_000_000 };
 /** Exchanges weighed at most to spread the prints of a small quilt better. */
 const SPREAD = 2000;
 

@@ -18,7 +18,7 @@ export function balanceCounts(board: Board, draw: Draw): void {
   for (const place of board.loose) isLoose[place] = 1;
   let least = sumOff(left);
   let best = board.cells.slice();
-  for (let move = 0; move < MOST_MOVES && least > 0; move += 1) {
+  for (let move = 0; move < MOST_MOVES && least > 0 && board.work.left > 0; move += 1) {
     const exchange = chooseExchange(board, left, { isDetour: move % 3 === 2, draw });
     if (exchange === undefined) continue;
     const { from, to } = exchange;
@@ -70,11 +70,14 @@ function swapChain(board: Board, exchange: Exchange, draw: Draw): number {
   const { from, to, most, isLoose } = exchange;
   const seen = new Uint8Array(cells.length);
   const start = draw(loose.length);
+  board.work.left -= cells.length / 8;
   for (let at = 0; at < loose.length; at += 1) {
+    board.work.left -= 0.25;
     const turn = start + at;
     const place = loose[turn < loose.length ? turn : turn - loose.length] ?? 0;
     if (cells[place] !== from || seen[place] === 1) continue;
     const chain = followChain(board, place, to, seen);
+    board.work.left -= 4 * chain.length;
     let surplus = 0;
     let isWhole = true;
     for (const cell of chain) {

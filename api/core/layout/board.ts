@@ -28,6 +28,8 @@ export const PAIR = 10_000;
  */
 export interface Board {
   readonly task: LayoutTask;
+  /** Steps left, a step being about one cell looked at; whoever searches counts down and ends at nought. */
+  readonly work: { left: number };
   readonly prints: number;
   /** Length of one row with its rim. */
   readonly stride: number;
@@ -46,8 +48,12 @@ export interface Board {
   readonly harm: readonly number[];
 }
 
-/** An empty board with its pinned blocks on it. */
-export function makeBoard(task: LayoutTask): Board {
+/**
+ * An empty board with its pinned blocks on it.
+ *
+ * @param steps what may be spent on it
+ */
+export function makeBoard(task: LayoutTask, steps = Number.POSITIVE_INFINITY): Board {
   const { columns, rows } = task.grid;
   const stride = columns + 2;
   const cells = new Int32Array(stride * (rows + 2)).fill(RIM);
@@ -67,6 +73,7 @@ export function makeBoard(task: LayoutTask): Board {
   const harm = near.map((_, at) => (at < 4 ? PAIR + 1 : PAIR));
   return {
     task,
+    work: { left: steps },
     prints: task.counts.length,
     stride,
     cells,

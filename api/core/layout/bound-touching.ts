@@ -52,24 +52,21 @@ function boundWindows(
   const halves = countHalves({ columns, rows }, [across, down]);
   const single = cells - 4 * whole - 2 * halves;
   const windows = wide * high;
-  const apart = used.reduce((sum, count) => {
-    let over = count - windows;
-    let pairs = 0;
-    for (const [room, price] of [
-      [whole + halves, 1],
-      [whole, 2],
-      [whole, 3],
-    ] as const) {
-      const blocks = Math.max(0, Math.min(over, room));
-      pairs += blocks * price;
-      over -= blocks;
-    }
-    return sum + pairs;
-  }, 0);
+  let apart = 0;
+  for (const count of used) apart += boundPairs(count - windows, [whole + halves, whole]);
   // Blocks of one print in as many whole windows as can be; what lacks of four unlike a window is paired.
-  const unlike = used.reduce((sum, count) => sum + Math.min(count, whole), 0);
+  let unlike = 0;
+  for (const count of used) unlike += Math.min(count, whole);
   const together = used.length === 1 ? 6 * whole + halves : 4 * whole - unlike;
   return single < 0 ? 0 : Math.max(apart, together);
+}
+
+/** Pairs of a print with so many blocks more than windows: a second block in one, a third, a fourth. */
+function boundPairs(over: number, [seconds, thirds]: readonly [number, number]): number {
+  const second = Math.max(0, Math.min(over, seconds));
+  const third = Math.max(0, Math.min(over - second, thirds));
+  const fourth = Math.max(0, Math.min(over - second - third, thirds));
+  return second + 2 * third + 3 * fourth;
 }
 
 function countHalves({ columns, rows }: Grid, [across, down]: readonly [number, number]): number {

@@ -13,6 +13,7 @@ export function dealPrints(board: Board, draw: Draw): void {
   const { cells, places, prints, stride, task } = board;
   const { columns, rows } = task.grid;
   const left = countLeft(board);
+  board.work.left -= 4 * places.length * prints;
   const inColumn = new Int32Array(prints * columns);
   for (let index = 0; index < places.length; index += 1) {
     const place = places[index] ?? 0;

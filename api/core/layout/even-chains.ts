@@ -6,6 +6,13 @@ import { relay, type Tally } from './tally-board.ts';
 /** Trials for each pair of prints and chain. */
 const TRIALS = 12;
 
+/** Steps that one trial is worth, with its part in finding the chain. */
+const TRIAL = 5;
+
+/** Steps for each cell to find the chains of two prints, and for each cell that changes its print. */
+const LISTED = 4;
+const TURNED = 20;
+
 /**
  * Spreads prints where no two blocks can change places any more without touching: takes two prints at a
  * time and exchanges them along whole chains, one by itself or two that make up for each other, so that
@@ -20,7 +27,7 @@ export function evenChains(
 ): void {
   for (const one of prints) {
     for (let other = 0; other < board.prints; other += 1) {
-      if (one !== other) turnChains(board, tally, { one, other, draw });
+      if (one !== other && board.work.left > 0) turnChains(board, tally, { one, other, draw });
     }
   }
 }
@@ -31,10 +38,11 @@ function turnChains(
   { one, other, draw }: { readonly one: number; readonly other: number; readonly draw: Draw },
 ): void {
   const chains = listChains(board, one, other);
+  board.work.left -= LISTED * board.cells.length + TRIAL * TRIALS * chains.length;
   // 1 as the chain was found, −1 once it is turned, 0 where a trial leaves it out.
   const ways = new Int32Array(chains.length).fill(1);
   const moved = new Int32Array(board.task.grid.rows + board.task.grid.columns);
-  for (let trial = 0; trial < TRIALS * chains.length; trial += 1) {
+  for (let trial = 0; trial < TRIALS * chains.length && board.work.left > 0; trial += 1) {
     const first = draw(chains.length);
     const second = draw(chains.length);
     const [chain, mate] = [chains[first], chains[second]];
@@ -42,12 +50,14 @@ function turnChains(
     const way = ways[first] ?? 1;
     const mateWay = first === second ? 0 : (ways[second] ?? 1);
     if (way * chain.surplus + mateWay * mate.surplus !== 0) continue;
+    board.work.left -= chain.lines.length + mate.lines.length;
     addLines(moved, chain, way);
     addLines(moved, mate, mateWay);
     const pair = { one, other, moved };
     if (weighLines(board, tally, chain, pair) + weighLines(board, tally, mate, pair) > 0) continue;
     for (const at of mateWay === 0 ? [first] : [first, second]) {
       ways[at] = -(ways[at] ?? 1);
+      board.work.left -= TURNED * (chains[at]?.cells.length ?? 0);
       for (const cell of chains[at]?.cells ?? []) {
         relay(board, tally, cell, board.cells[cell] === one ? other : one);
       }

@@ -3,6 +3,9 @@ import { swap } from './repair-touching.ts';
 import type { Draw } from './start-random.ts';
 import { harmBetween, type Tally, weighSwap } from './tally-board.ts';
 
+/** Steps that one exchange weighed is worth. */
+const WEIGHED = 3;
+
 /**
  * Spreads the prints of a full board over rows and columns, and lights among darks, without making
  * more blocks touch: exchanges two blocks wherever the sum over prints of squared blocks a row and a
@@ -23,6 +26,7 @@ export function evenOut(
   const { cells, loose } = board;
   const isLoose = new Uint8Array(cells.length);
   for (const place of loose) isLoose[place] = 1;
+  board.work.left -= WEIGHED * how.steps;
   for (let step = 0; step < how.steps; step += 1) {
     const at = step % loose.length;
     const sweep = (step - at) / loose.length;

@@ -15,7 +15,12 @@ export interface Effort {
   readonly spread: number;
   /** Blocks laid in an exact search for what is left between found and proven. */
   readonly search: number;
+  /** Steps for all of these together: what beginning and repair leave goes to the search and the spread. */
+  readonly work: number;
 }
+
+/** Steps for each cell to lay a board anew, to weigh it and to tally it. */
+const FRESH = 20;
 
 /** Part of the exchanges that each way to begin is granted, so that a rough one shows what it is worth. */
 const TRIES = 30;
@@ -51,6 +56,7 @@ export function findLayout(
   };
   for (const lay of listStarts(board, draw)) {
     board.cells.set(empty);
+    board.work.left -= FRESH * board.places.length;
     lay(board);
     if (countLeft(board).some((lack) => lack !== 0)) mendCounts(board, tallyBoard(board));
     const harm = repair(weighHarm(board), effort.repair / TRIES, PATIENCE.begin);
@@ -59,7 +65,7 @@ export function findLayout(
       best = board.cells.slice();
     }
     laid += board.loose.length;
-    if (least <= goal * PAIR || laid >= effort.begin) break;
+    if (least <= goal * PAIR || laid >= effort.begin || board.work.left <= 0) break;
   }
   board.cells.set(best);
   return Math.floor(repair(least, effort.repair, PATIENCE.best) / PAIR);

@@ -1,7 +1,9 @@
 import { balanceCounts } from './balance-counts.ts';
 import type { Board } from './board.ts';
+import { mostApart } from './can-lay.ts';
 import { dealPrints } from './deal-prints.ts';
 import { fillStrands } from './fill-strands.ts';
+import { followPins } from './follow-pins.ts';
 import { layBricks } from './lay-bricks.ts';
 import { packStrands } from './pack-strands.ts';
 import { repeatPrints } from './repeat-prints.ts';
@@ -19,20 +21,23 @@ const CHANCES = 12;
  * strands, which meet unequal counts but leave prints in bands.
  */
 export function* listStarts({ task }: Board, draw: Draw): Generator<Start> {
-  const { counts, touch } = task;
+  const { grid, counts, touch } = task;
   const used = counts.flatMap((count, print) => (count > 0 ? [print] : []));
   const order = used.toSorted((one, other) => (counts[other] ?? 0) - (counts[one] ?? 0));
   const [first = 0, ...rest] = order;
+  // With a print that must touch itself, dealing is the worst way; strands keep that to one place.
+  const isCrowded = (counts[first] ?? 0) > mostApart(grid, touch);
   const needed = touch === 'corners' ? 5 : 3;
   const deal: Start = (board) => {
     dealPrints(board, draw);
     balanceCounts(board, draw);
   };
-  if (used.length > needed) yield* [deal, deal];
+  if (used.length > needed && !isCrowded) yield* [deal, deal];
   if (used.length >= needed) {
-    for (const shift of [2, 3]) yield (board) => repeatPrints(board, order, shift);
+    for (const shift of [2, 3])
+      yield (board) => repeatPrints(board, followPins(board, order, shift), shift);
   }
-  if (used.length === needed) yield deal;
+  if (used.length === needed && !isCrowded) yield deal;
   if (used.length === 3 && touch === 'corners') yield (board) => layBricks(board, order);
   for (const areColumns of [false, true]) {
     yield (board) => fillStrands(board, areColumns, order);
@@ -44,6 +49,7 @@ export function* listStarts({ task }: Board, draw: Draw): Generator<Start> {
     yield (board) => fillStrands(board, chance % 2 === 0, drawn);
     yield (board) => packStrands(board, chance % 2 === 0, drawn);
   }
+  if (isCrowded) yield deal;
   yield (board) => dealPrints(board, draw);
 }
 

@@ -33,10 +33,11 @@ export function repairTouching(
   let best = harm;
   let saved = cells.slice();
   let weighed = 0;
-  for (let round = 1; best > goal && weighed < start.steps; round += 1) {
+  for (let round = 1; best > goal && weighed < start.steps && board.work.left > 0; round += 1) {
     const place = pickTouching(board, tally, draw);
     if (place === undefined) break;
     weighed += loose.length;
+    board.work.left -= loose.length;
     const other = pickPartner(board, tally, { place, round, until, spare: harm - best, draw });
     if (other === undefined) continue;
     harm += weighSwap(board, tally, place, other);
@@ -79,6 +80,7 @@ function pickPartner(board: Board, tally: Tally, choice: Choice): number | undef
   const own = cells[place] ?? 0;
   const base = place * prints;
   const harm = near[base + own] ?? 0;
+  const reach = board.stride + 1;
   const isResting = (until[place] ?? 0) > round;
   let best: number | undefined;
   let least = Number.POSITIVE_INFINITY;
@@ -89,17 +91,15 @@ function pickPartner(board: Board, tally: Tally, choice: Choice): number | undef
     if (print === own) continue;
     // As weighSwap does, with what is the same for all partners taken out of the loop.
     const apart = near[other * prints + own] ?? 0;
+    const between = other - place;
+    const close = between <= reach && between >= -reach ? 2 * harmBetween(board, place, other) : 0;
     const gain =
-      (near[base + print] ?? 0) -
-      harm +
-      apart -
-      (near[other * prints + print] ?? 0) -
-      2 * harmBetween(board, place, other);
+      (near[base + print] ?? 0) - harm + apart - (near[other * prints + print] ?? 0) - close;
     if (gain > least) continue;
     if ((isResting || (until[other] ?? 0) > round) && spare + gain >= 0) continue;
     alike = gain < least ? 1 : alike + 1;
     least = gain;
-    if (draw(alike) === 0) best = other;
+    if (alike === 1 || draw(alike) === 0) best = other;
   }
   return best;
 }

@@ -14,6 +14,15 @@ export interface Solved {
   readonly fewest: number;
 }
 
+/** Part of all steps that beginning and repair may use: more with pins, which leave less to spread. */
+const FIRST = { loose: 0.5, pinned: 0.8 } as const;
+
+/** A board of so few blocks is searched so many times as far: that settles every one of five prints up to 4 by 5. */
+const SMALL = { blocks: 20, times: 5 } as const;
+
+/** Steps that one block laid in the exact search is worth. */
+const LAID = 20;
+
 /**
  * Where each print goes: the fewest touching pairs first, prints spread evenly over rows and columns
  * second, lights among darks third. Construction first, then search in a bounded number of steps.
@@ -22,7 +31,9 @@ export interface Solved {
  */
 export function solveLayout(task: LayoutTask, effort: Effort, values?: readonly number[]): Solved {
   const draw = startRandom(task.seed);
-  const board = makeBoard(task);
+  const isPinned = task.fixed?.some((row) => /[^.]/.test(row)) ?? false;
+  const first = (isPinned ? FIRST.pinned : FIRST.loose) * effort.work;
+  const board = makeBoard(task, first);
   const least = boundTouching(task);
   let fewest = least;
   if (isPaired(task)) {
@@ -31,8 +42,12 @@ export function solveLayout(task: LayoutTask, effort: Effort, values?: readonly 
     else return { cells: writeBoard(paired), fewest: 0 };
   }
   const pairs = findLayout(board, fewest, { effort, draw });
+  board.work.left += effort.work - first;
   if (pairs > fewest) {
-    const searched = searchFewest(task, { least: fewest, most: pairs - 1 }, effort.search);
+    const isSmall = board.places.length <= SMALL.blocks;
+    const steps = effort.search * (isSmall ? SMALL.times : 1);
+    const searched = searchFewest(task, { least: fewest, most: pairs - 1 }, steps);
+    board.work.left -= LAID * searched.spent;
     if (searched.cells !== undefined) layOn(board, searched.cells);
     fewest = searched.fewest;
   }

@@ -28,7 +28,7 @@ export function spreadPrints(board: Board, { effort, draw, values }: Spreading):
   const tally = tallyBoard(board);
   let least = Number.POSITIVE_INFINITY;
   let idle = 0;
-  for (let done = 0; done < effort; done += ROUND) {
+  for (let done = 0; done < effort && board.work.left > 0; done += ROUND) {
     const prints = listUneven(board, tally);
     const squares = sumSquares(tally.rows) + sumSquares(tally.columns);
     idle = squares < least ? 0 : idle + 1;

@@ -5,7 +5,7 @@ import { findLayout } from '#core/layout/find-layout.ts';
 import { startRandom } from '#core/layout/start-random.ts';
 import { anyTask, countTouch, keepsPins, lettersOf } from '../../support/boards.ts';
 
-const effort = { begin: 10_000, repair: 10_000, spread: 0, search: 0 };
+const effort = { begin: 10_000, repair: 10_000, spread: 0, search: 0, work: 5_000_000 };
 
 describe('findLayout', () => {
   test('findLayout tells how often the board it leaves touches, with its counts and pins', () => {
@@ -28,7 +28,7 @@ describe('findLayout', () => {
       touch: 'sides',
       seed: 1,
     });
-    const none = { begin: 0, repair: 0, spread: 0, search: 0 };
+    const none = { begin: 0, repair: 0, spread: 0, search: 0, work: 5_000_000 };
     expect(findLayout(board, 0, { effort: none, draw: startRandom(1) })).toBe(0);
   });
 });

@@ -39,7 +39,10 @@ describe('searchFewest', () => {
   });
 
   test('searchFewest beyond `most` tells only that more must touch', () => {
-    expect(searchFewest(task(3, 3, [9]), { least: 0, most: 4 }, 10_000)).toEqual({ fewest: 5 });
+    expect(searchFewest(task(3, 3, [9]), { least: 0, most: 4 }, 10_000)).toEqual({
+      fewest: 5,
+      spent: 0,
+    });
   });
 
   test('searchFewest whose steps run out tells what it has proven so far', () => {
@@ -50,6 +53,9 @@ describe('searchFewest', () => {
 
   test('searchFewest of more prints than one number can tell apart leaves the bound as it was', () => {
     const counts = Array.from({ length: 20 }, () => 20);
-    expect(searchFewest(task(20, 20, counts), { least: 0, most: 9 }, 1000)).toEqual({ fewest: 0 });
+    expect(searchFewest(task(20, 20, counts), { least: 0, most: 9 }, 1000)).toEqual({
+      fewest: 0,
+      spent: 0,
+    });
   });
 });

@@ -5,7 +5,7 @@ import { solveLayout } from '#core/layout/solve-layout.ts';
 import { anyTask, countTouch, keepsPins } from '../../support/boards.ts';
 import { equalCounts, tallyPrints } from '../../support/layouts.ts';
 
-const effort = { begin: 50_000, repair: 50_000, spread: 50, search: 50_000 };
+const effort = { begin: 50_000, repair: 50_000, spread: 50, search: 50_000, work: 5_000_000 };
 
 describe('solveLayout', () => {
   test('solveLayout meets counts and pins, never below what it proves, the same each time', () => {

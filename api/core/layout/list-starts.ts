@@ -15,6 +15,9 @@ export type Start = (board: Board) => void;
 /** Orders drawn by chance for strands, when nothing simpler served. */
 const CHANCES = 12;
 
+/** Part of the cells that one print can take apart, beyond which there is no room to deal. */
+const CROWDED = 0.95;
+
 /**
  * Ways to begin a layout, the most even first: with a print more than a layout free of touching needs,
  * dealing finds one nearly always; with no print to spare, a plain repeat where the counts fit it; then
@@ -25,15 +28,15 @@ export function* listStarts({ task }: Board, draw: Draw): Generator<Start> {
   const used = counts.flatMap((count, print) => (count > 0 ? [print] : []));
   const order = used.toSorted((one, other) => (counts[other] ?? 0) - (counts[one] ?? 0));
   const [first = 0, ...rest] = order;
-  // With a print that must touch itself, dealing is the worst way; strands keep that to one place.
-  const isCrowded = (counts[first] ?? 0) > mostApart(grid, touch);
+  // With a print that nearly must touch itself, dealing is the worst way, and strands keep it apart.
+  const isCrowded = (counts[first] ?? 0) > CROWDED * mostApart(grid, touch);
   const needed = touch === 'corners' ? 5 : 3;
   const deal: Start = (board) => {
     dealPrints(board, draw);
     balanceCounts(board, draw);
   };
   if (used.length > needed && !isCrowded) yield* [deal, deal];
-  if (used.length >= needed) {
+  if (used.length >= needed && !isCrowded) {
     for (const shift of [2, 3])
       yield (board) => repeatPrints(board, followPins(board, order, shift), shift);
   }
@@ -49,7 +52,11 @@ export function* listStarts({ task }: Board, draw: Draw): Generator<Start> {
     yield (board) => fillStrands(board, chance % 2 === 0, drawn);
     yield (board) => packStrands(board, chance % 2 === 0, drawn);
   }
-  if (isCrowded) yield deal;
+  if (isCrowded) {
+    for (const shift of [2, 3])
+      yield (board) => repeatPrints(board, followPins(board, order, shift), shift);
+    yield deal;
+  }
   yield (board) => dealPrints(board, draw);
 }
 

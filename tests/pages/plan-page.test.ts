@@ -206,15 +206,20 @@ describe('the page /', () => {
     const page = await openPlan('/?target.width=40&target.height=50', {
       expected: /ERR_INTERNET_DISCONNECTED/,
     });
-    await page.waitForFunction(() =>
-      performance
-        .getEntriesByType('resource')
-        .some(({ name }) => /\/on-device-\w+\.js$/.test(name)),
-    );
+    await page.waitForFunction(() => {
+      const names = performance.getEntriesByType('resource').map(({ name }) => name);
+      return ['on-device', 'read-words', 'take-wish', 'switch-unit'].every((part) =>
+        names.some((name) => new RegExp(`[/-]${part}-\\w+\\.js$`).test(name)),
+      );
+    });
     const before = await figures(page);
     await page.context().setOffline(true);
     await page.locator('#target-width').fill('60');
     await expect.poll(() => figures(page)).not.toBe(before);
+    expect(await page.locator('[role=alert]').textContent()).toMatch(/your device worked this out/);
+    await page.getByLabel('In your own words').fill('30 x 40');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => page.locator('#target-width').inputValue()).toBe('30');
     expect(await page.locator('[role=alert]').textContent()).toMatch(/your device worked this out/);
   });
 

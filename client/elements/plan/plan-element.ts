@@ -5,6 +5,7 @@ import type { Loaded } from '../../data/load-answer.ts';
 import { loadPlan, type PlanSource } from '../../data/load-plan.ts';
 import type { OnDevice } from '../../data/on-device.ts';
 import { keepTicks, readTicks } from '../../data/tick-store.ts';
+import { whenIdle } from '../../data/when-idle.ts';
 import { LightElement } from '../../host/light-element.ts';
 import { readStart } from '../../host/read-start.ts';
 import type { Language } from '../../text/languages.ts';
@@ -145,15 +146,15 @@ export class PlanElement extends LightElement<Draft, ShownPlan, Text, OnDevice> 
   }
 
   async #understand(): Promise<void> {
-    const reader = await import('../../data/read-words.ts').catch(() => undefined);
-    const taker = await import('../../data/take-wish.ts').catch(() => undefined);
-    if (!reader || !taker) return this.set({ trouble: 'silent' });
-    const read = reader.readWords(this.own.wishText, this.status.draft);
+    const tools = await bringWishTools().catch(() => undefined);
+    if (tools === undefined) return this.set({ trouble: 'silent' });
+    const [{ readWords }, { takeWish }] = tools;
+    const read = readWords(this.own.wishText, this.status.draft);
     if (!read.ok) return this.#know({ wishFault: read.faults[0], wishRead: undefined });
     this.#know({ wishFault: undefined, wishRead: read.value });
     const said = await this.sayIn(read.value.unit).catch(() => undefined);
     if (said === undefined) return this.set({ trouble: 'silent' });
-    this.decide(taker.takeWish(said, read.value));
+    this.decide(takeWish(said, read.value));
   }
 
   #tick(step: string): void {
@@ -181,6 +182,17 @@ export class PlanElement extends LightElement<Draft, ShownPlan, Text, OnDevice> 
   }
 
   protected override welcome({ links }: ShownPlan): void {
+    // As the core for the device: beforehand, where the signal may be gone when it is wanted.
+    if (this.whom.isAhead) whenIdle(() => void bringWishTools().catch(() => undefined));
     if (this.may(this.remember)) this.#know({ done: readTicks(links.page) });
   }
+}
+
+/** All that it takes to understand a wish in words. */
+function bringWishTools() {
+  return Promise.all([
+    import('../../data/read-words.ts'),
+    import('../../data/take-wish.ts'),
+    import('../../fields/switch-unit.ts'),
+  ]);
 }

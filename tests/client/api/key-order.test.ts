@@ -6,7 +6,7 @@ import { KEY_ORDER } from '../../../client/api/key-order.ts';
 test('KEY_ORDER names each key of a group once, and no key that the service does not know', () => {
   const known = new Set(
     ENDPOINTS.flatMap(({ schema }) =>
-      [...JSON.stringify(describeInput(schema)).matchAll(/"([A-Za-z]+)":\{/g)].map(
+      [...JSON.stringify(describeInput(schema())).matchAll(/"([A-Za-z]+)":\{/g)].map(
         ([, key]) => key,
       ),
     ),

@@ -243,9 +243,12 @@ describe('readWish', () => {
     },
   );
 
-  test.each(WHOLE)('readWish takes or tells every word of “%s”', (words, target, beside = {}) => {
-    expect(readWish(words, 'in')).toEqual({ ok: true, value: { unit: 'in', target, ...beside } });
-  });
+  test.each(WHOLE.map(([words, ...value]) => [words, value] as const))(
+    'readWish takes or tells every word of “%s”',
+    (words, [target, beside]) => {
+      expect(readWish(words, 'in')).toEqual({ ok: true, value: { unit: 'in', target, ...beside } });
+    },
+  );
 
   test('readWish keeps the unit on the screen until a wish names another', () => {
     for (const unit of ['in', 'cm'] as const) {

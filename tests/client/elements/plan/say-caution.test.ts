@@ -14,7 +14,7 @@ const find = (code: string) => {
 
 test('sayCaution says in English what the service says', () => {
   for (const caution of plan.cautions) {
-    expect(sayCaution({ text: planText.en, unit: 'in' }, plan, caution)).toBe(caution.text);
+    expect(sayCaution({ text: planText.en, said: 'in' }, plan, caution)).toBe(caution.text);
   }
 });
 

@@ -12,7 +12,7 @@ import type { BoundEndpoint } from './http/bind-endpoint.ts';
 import { UNCACHED_HEADERS } from './http/headers.ts';
 import { holdAnswers } from './http/hold-answers.ts';
 import type { Surroundings } from './http/limit-rate.ts';
-import { answerProblem } from './http/problem.ts';
+import { answerNotFound } from './pages/answer-not-found.ts';
 import { layoutPicture } from './pages/layout-picture.ts';
 import { mountDocuments } from './pages/mount-documents.ts';
 import { mountFrames } from './pages/mount-frames.ts';
@@ -53,7 +53,7 @@ mountOembed(app, ENDPOINTS);
 mountPages(app, ENDPOINTS);
 app.get('/health', (context) => context.json({ ok: true, version }, 200, UNCACHED_HEADERS));
 app.all('/health', allowMethods(['GET', 'HEAD']));
-app.notFound(({ req }) => answerProblem([{ code: 'not-found', path: [], received: req.path }]));
+app.notFound(({ req }) => answerNotFound(req.raw));
 app.onError(answerCrash);
 
 /** The door that every runtime opens: what is held, or the whole way. */

@@ -10,6 +10,19 @@ export const PROBLEM_STYLE_HASH = 'sha256-MV4HeSmayBsQaQiWvy1toBYem4g8LjMbxTsnCK
 /** Every kind of problem, in the order of their table. */
 export const PROBLEM_SLUGS = Object.keys(PROBLEM_KINDS) as readonly ProblemKind[];
 
+/** Pages to go on from where there is nothing. */
+const WAYS_ON = [
+  ['/', 'Plan a quilt'],
+  ['/layout', 'Lay out the prints'],
+  ['/wash', 'What the wash does'],
+  ['/stash', 'What the cloth in hand makes'],
+  ['/kits', 'Kits out of bolts'],
+  ['/counter', 'At the cutting counter'],
+  ['/compare', 'Compare two plans'],
+  ['/embed', 'A calculator for your own page'],
+  ['/api', 'For programs'],
+] as const;
+
 /**
  * The page at the address that a problem has as its `type`.
  *
@@ -34,6 +47,15 @@ export function writeProblemList(): string {
       `<li><a href="/problems/${kind}"><code>${kind}</code></a> ${PROBLEM_KINDS[kind][1]}</li>`,
   );
   return writePage('What can be wrong with a request', `<ul>${items.join('')}</ul>`);
+}
+
+/** The page at an address that has nothing, with the ways on. */
+export function writeNotFoundPage(): string {
+  const items = WAYS_ON.map(([path, name]) => `<li><a href="${path}">${name}</a></li>`);
+  return writePage(
+    PROBLEM_KINDS['not-found'][1],
+    `<p>${PROBLEM_MEANINGS['not-found']}</p><p>These are there:</p><ul>${items.join('')}</ul>`,
+  );
 }
 
 function writePage(title: string, body: string): string {

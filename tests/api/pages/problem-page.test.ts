@@ -5,6 +5,7 @@ import {
   PROBLEM_SLUGS,
   PROBLEM_STYLE,
   PROBLEM_STYLE_HASH,
+  writeNotFoundPage,
   writeProblemList,
   writeProblemPage,
 } from '../../../api/pages/problem-page.ts';
@@ -25,6 +26,11 @@ describe('writeProblemPage', () => {
 
 test('writeProblemList links every kind', () => {
   for (const slug of PROBLEM_SLUGS) expect(writeProblemList()).toContain(`/problems/${slug}"`);
+});
+
+test('writeNotFoundPage has the title of its problem and ways on', () => {
+  expect(writeNotFoundPage()).toContain(`<h1>${PROBLEM_KINDS['not-found'][1]}</h1>`);
+  expect(writeNotFoundPage()).toContain('<a href="/counter">');
 });
 
 test('PROBLEM_STYLE_HASH is the digest of the style, as Content Security Policy takes it', () => {

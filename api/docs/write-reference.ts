@@ -4,7 +4,7 @@ import { EXAMPLE } from './describe-batch.ts';
 import { describeInput } from './describe-operations.ts';
 import { ENDPOINT_WORDS, type EndpointExample } from './endpoint-words.ts';
 import { flattenParameters, type Parameter } from './flatten-parameters.ts';
-import { writeSamples } from './write-samples.ts';
+import { SAMPLE_ORIGIN, writeSamples } from './write-samples.ts';
 
 /** Where the page stands; it is served as `/api`. */
 export const REFERENCE_FILE = new URL('../../client/pages/api.html', import.meta.url);
@@ -38,6 +38,7 @@ export function writeReference(): string {
     </header>
     <main class="reference">
       <p>Each address takes <code>GET</code> with a flat query of dotted names, or <code>POST</code> with the same input as JSON; equal input gives equal bytes. No key is needed. All of it as OpenAPI: <a href="/openapi.json">openapi.json</a>. What can be wrong with a request: <a href="/problems">problems</a>.</p>
+      <p>The samples ask a service on your own machine, <code>${SAMPLE_ORIGIN}</code>. To ask this one, put in its place what stands before <code>/api</code> in the address of this page.</p>
       <nav aria-label="Addresses"><ul>${links.join('')}</ul></nav>
 ${sections.map(writeSection).join('\n')}
     </main>

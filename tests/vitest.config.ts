@@ -18,7 +18,7 @@ export default defineConfig({
     // What is waited for comes late on a busy machine; what never comes fails all the same.
     expect: { poll: { timeout: 8000 } },
     provide: { seed },
-    globalSetup: ['tests/support/tell-seed.ts'],
+    globalSetup: ['tests/support/tell-seed.ts', 'tests/support/build-once.ts'],
     setupFiles: ['tests/support/fix-seed.ts'],
     projects: [
       {
@@ -32,7 +32,7 @@ export default defineConfig({
       },
       {
         extends: true,
-        // Pages mostly wait, so one more worker than cores; alone, so that what they time is not disturbed.
+        // Pages mostly wait, so one more worker than cores; after the rest, which would disturb what they time.
         test: {
           name: 'pages',
           include: onPages,

@@ -1,9 +1,8 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { cp, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { afterAll, beforeAll } from 'vitest';
+import { afterAll, beforeAll, inject } from 'vitest';
 import { type RunningServer, startServer } from '../../api/start.ts';
-import { buildSite } from '../../client/build.ts';
 
 /** The real worker runtime with the sources as they are now, on a port of its own. */
 export type TestWorker = {
@@ -18,12 +17,12 @@ export type TestWorker = {
 /** A worker and the pages that it was built with. */
 type StartedWorker = RunningServer & { readonly assets: string };
 
-/** Builds the site into a folder of its own and starts it, with a limit of rate or without; stop it when done. */
+/** Starts the built site from a copy of its own, with a limit of rate or without; stop it when done. */
 export async function startWorker(limited = false): Promise<StartedWorker> {
   const build = await mkdtemp(join(tmpdir(), 'ragbloom-'));
   const clear = () => rm(build, { recursive: true, force: true });
   try {
-    await buildSite(build);
+    await cp(inject('site'), build, { recursive: true });
     const server = await startServer({ build, port: 0, limited });
     return { ...server, assets: join(build, 'assets'), stop: () => server.stop().then(clear) };
   } catch (error) {

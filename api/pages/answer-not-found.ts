@@ -16,7 +16,7 @@ const HEADERS = Object.freeze({
 export function answerNotFound(request: Request): Response {
   const { pathname } = new URL(request.url);
   const asksForPage = request.headers.get('Accept')?.includes('text/html') ?? false;
-  if (asksForPage && !pathname.startsWith('/v1')) {
+  if (asksForPage && !/^\/v1(?:\/|$)/.test(pathname)) {
     return new Response(writeNotFoundPage(), { status: 404, headers: HEADERS });
   }
   const fault = { code: 'not-found', path: [], received: pathname } as const;

@@ -19,7 +19,7 @@ const GOES_ON = /^(?:[\d.,/]*\d|[\s-]*(?:by|x|×|\*)[\s-]*\d)/i;
 
 /** Said of blocks, and not of the quilt. */
 const FINISHED =
-  /\bfinish(?:ed|ing)[\s-]+(?:square[\s-]+)?(?:blocks?|squares|patch(?:es)?)\b|\b(?:blocks?|squares|patch(?:es)?)[\s,]+(?:\w+\s+)?(?:to\s+)?finish(?:ed|ing)?\b/i;
+  /\bfinish(?:ed|ing)[\s-]+(?:square[\s-]+)?(?:blocks?|squares|patch(?:es)?)\b|\b(?:blocks?|squares|patch(?:es)?)\s+(?:(?:to\s+)?finish(?:ed|ing)?(?:\s+(?:at|to)\s+\d|\s*(?:[.;,!]|$))|\(finished\))/i;
 
 /** Another length with "and" after it, which stands for itself only as the second side of a quilt. */
 const LISTED = new RegExp(String.raw`${START}${NUMBER}[\s-]*(?:${UNIT})?\s*and\s*$`, 'i');

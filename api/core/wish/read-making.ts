@@ -35,7 +35,10 @@ const WASHES = new RegExp(
 const USUAL =
   /(?<![\p{L}-])(?<!\b(?:not|never)\s+)(?:(?:when|once|as)\s+)?washed(?!\p{L})|(?<!\p{L})after\s+(?:the\s+|its\s+)?(?:first\s+)?wash(?:ing)?(?!\p{L})/giu;
 const BATTING =
-  /(?<![\p{L}-])(no|without)?\s*(?:an?\s+|the\s+|with\s+)*(?:batting|wadding|middle(?:\s+layer)?)(?!\p{L})/giu;
+  /(?<![\p{L}-])(?:(no|without)\s+(?:any\s+)?)?(?:with\s+)?(?:(?:an?|the)\s+)?(?:(?:cotton|thin)\s+)?(?:batting|wadding|middle\s+layer)(?![\p{L}-])/giu;
+/** Where one of these stands, what is said of batting may mean the contrary, so that nothing is taken. */
+const DOUBT =
+  /(?<!\p{L})(?:not|never|skip|instead|none|free|w\/o|neither|nor|\p{L}+n[’']t)(?!\p{L})/iu;
 
 /**
  * Reads what a wish says of how the quilt is made: "6 prints", "three layers", "no batting", "washed
@@ -50,7 +53,9 @@ export function readMaking(words: string): SaidMaking {
   const prints = take(words, [PRINTS], within('prints'));
   const layers = take(prints.rest, [LAYERS], (text) => readCount(text, { least: 2, most: 3 }));
   const washes = take(layers.rest, [WASHED, WASHES], within('washes'));
-  const batting = take(washes.rest, [BATTING], (no) => (no === undefined ? 1 : 0));
+  const batting = take(washes.rest, [BATTING], (no) =>
+    DOUBT.test(words) ? undefined : no === undefined ? 1 : 0,
+  );
   const said = layers.value === undefined ? batting.value : layers.value - 2;
   const isAgreed = batting.value === undefined || said === batting.value;
   return {

@@ -30,7 +30,7 @@ export interface ReadWish {
 }
 
 const INFANT =
-  /(?<![\p{L}\p{N}])(?:cot(?:[\s-]?bed)?s?|cribs?|bab(?:y|ies)|infants?|newborns?|nurser(?:y|ies))(?![\p{L}\p{N}])/iu;
+  /(?<![\p{L}\p{N}])(?:cot(?:[\s-]?bed)?s?|cribs?|bab(?:y|ies|ys|ydecken?|ybett(?:decken?)?)|infants?|newborns?|nurser(?:y|ies)|bebés?|cunas?|säuglinge?|gitterbett|bébés?|nourrissons?|berceaux?)(?![\p{L}\p{N}])/iu;
 const INFANTS = new RegExp(INFANT.source, 'giu');
 /** A minus, where a number follows at once and nothing that it could join stands before. */
 const NEGATIVE = /(?:^|[\s(])[-−](?=[\d.½¼¾⅛⅜⅝⅞⅓⅔])/;

@@ -29,8 +29,10 @@ function countBlocks({ columns = '', rows = '' }: LayoutDraft): number {
 
 /** Blocks of the grid without a print; below 0 where there are too many, and 0 too where a count is not one. */
 function findMissing(draft: LayoutDraft): number {
-  const missing = readCounts(draft).reduce((rest, count) => rest - count, countBlocks(draft));
-  return Number.isInteger(missing) ? missing : 0;
+  const counts = readCounts(draft);
+  const missing = counts.reduce((rest, count) => rest - count, countBlocks(draft));
+  const isWhole = counts.every((count) => Number.isInteger(count) && count >= 0);
+  return isWhole && Number.isInteger(missing) ? missing : 0;
 }
 
 /**

@@ -63,8 +63,10 @@ function sayRead({ text }: PlanContext, { unit, target, passed }: ReadWish): str
       ? text.size(target.size)
       : 'columns' in target
         ? text.wish.blocks(target.columns, target.rows)
-        : 'width' in target && saySides(text.language, unit, [target.width, target.height]);
-  const read = text.wish.read(said || '');
+        : 'bed' in target
+          ? `${text.kinds.bed}: ${saySides(text.language, unit, [target.bed.width, target.bed.length])}`
+          : saySides(text.language, unit, [target.width, target.height]);
+  const read = text.wish.read(said);
   return passed === undefined ? read : `${read} ${text.wish.passed(passed.join(', '))}`;
 }
 

@@ -40,5 +40,6 @@ describe('answerNotFound', () => {
 
   test('tells a browser too by a problem where only calculations are', () => {
     expect(ask('/v1/nope', BROWSER).headers.get('content-type')).toBe('application/problem+json');
+    expect(ask('/v1x', BROWSER).headers.get('content-type')).toBe('text/html; charset=utf-8');
   });
 });

@@ -10,6 +10,13 @@ describe('takeWish', () => {
     expect(takeWish(SIZED, TWIN)).toEqual({ ...CLASSIC, 'target.size': 'twin' });
   });
 
+  test('takeWish leaves prints with names alone where there are as many as wished', () => {
+    const named = { ...CLASSIC, 'layers.0.prints.0.id': 'Blue', 'layers.0.prints.1.id': 'Red' };
+    const taken = takeWish(named, { ...TWIN, prints: 2 });
+    expect(taken).toEqual({ ...named, 'target.size': 'twin' });
+    expect(takeWish(named, { ...TWIN, prints: 3 })['layers.0.prints']).toBe('3');
+  });
+
   test('takeWish sets prints, washes and blocks, and asks for no words that were passed over', () => {
     const wish = { ...TWIN, prints: 6, washes: 2, block: { cut: 8 }, passed: ['blue'] };
     expect(takeWish(CLASSIC, wish)).toEqual({

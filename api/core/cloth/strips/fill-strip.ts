@@ -61,7 +61,10 @@ export function fillStrip(
       if (worth > best.worth) best = { counts: [...counts], worth };
       return;
     }
-    if (worth + (left * item.worth) / item.width <= best.worth + 1e-12) return;
+    if (worth + (left * item.worth) / item.width <= best.worth + 1e-12) {
+      isFirst = false;
+      return;
+    }
     const fitting = Math.min(item.most, Math.floor((left + ROOM_SLACK) / item.width));
     for (let count = fitting; count >= 0; count -= 1) {
       counts[item.kind] = count;

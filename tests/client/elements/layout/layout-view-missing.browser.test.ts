@@ -35,6 +35,10 @@ describe('missingView', () => {
     expect(act.choose).toHaveBeenCalledWith(counted(draft, to));
   });
 
+  test('shares nothing where a count is not whole', () => {
+    expect(draw(['0.5', '9.5', '2']).root.querySelector('button')).toBeNull();
+  });
+
   test('takes no pinned block away', () => {
     const { root, draft, act } = draw(['4', '2', '2'], { 'fixed.0': 'BB.', 'fixed.1': '...' });
     find(root, 'button').click();

@@ -223,6 +223,14 @@ describe('the page /', () => {
     expect(await page.locator('[role=alert]').textContent()).toMatch(/your device worked this out/);
   });
 
+  test('tells what it passed over of a wish within 320 pixels, however long the word', async () => {
+    const page = await openPlan('/', { width: 320, height: 740 });
+    await page.getByLabel('In your own words').fill(`queen, 5 prints, ${'scalloped'.repeat(12)}`);
+    await page.keyboard.press('Enter');
+    await page.getByText(/Passed over: (scalloped){12}\./).waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+  });
+
   test('keeps the field that one mends a fault in', async () => {
     const page = await openPlan('/?target.width=40&target.height=50&block.cut=8', {
       expected: REFUSED,

@@ -22,6 +22,7 @@ export const planStyles = unsafeCSS(`${SHARED_STYLES}
 .options [aria-pressed=true]{border:2px solid var(--ragbloom-ink)}
 .options svg{height:84px;max-width:100%}
 :is(.options,.lines) :is(span,small){display:block;overflow-wrap:anywhere}
+.soft{overflow-wrap:anywhere}
 .lines>li{padding:.5em 0}
 .lines>.danger{border:2px solid var(--ragbloom-madder);padding:.8em}
 .danger strong{color:var(--ragbloom-madder)}

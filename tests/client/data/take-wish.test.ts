@@ -10,6 +10,25 @@ describe('takeWish', () => {
     expect(takeWish(SIZED, TWIN)).toEqual({ ...CLASSIC, 'target.size': 'twin' });
   });
 
+  test('takeWish names the unit of lengths where the draft keeps another', () => {
+    const wish = {
+      unit: 'cm',
+      target: { width: 100, height: '150 cm' },
+      block: { cut: 20 },
+    } as const;
+    const lengths = { 'target.width': '100 cm', 'target.height': '150 cm', 'block.cut': '20 cm' };
+    expect(takeWish({ ...CLASSIC, unit: 'in' }, wish)).toEqual({
+      ...CLASSIC,
+      unit: 'in',
+      ...lengths,
+    });
+    expect(takeWish(CLASSIC, wish)['target.width']).toBe('100 cm');
+    expect(takeWish({ ...CLASSIC, unit: 'cm' }, wish)['target.width']).toBe('100');
+    expect(takeWish(CLASSIC, { unit: 'cm', target: { columns: 4, rows: 5 } })['target.rows']).toBe(
+      '5',
+    );
+  });
+
   test('takeWish leaves prints with names alone where there are as many as wished', () => {
     const named = { ...CLASSIC, 'layers.0.prints.0.id': 'Blue', 'layers.0.prints.1.id': 'Red' };
     const taken = takeWish(named, { ...TWIN, prints: 2 });

@@ -1,4 +1,5 @@
 import type { Unit } from '#core/contract.ts';
+import { USUAL_FABRICS } from '#core/tables/usual-fabrics.ts';
 import type { ReadWish } from '#core/wish/read-wish.ts';
 import { type Draft, editDraft } from './draft.ts';
 import { findLayer, setFabric } from './layers.ts';
@@ -46,5 +47,5 @@ function countPrints(draft: Draft, place: string): number {
 
 function setMiddle(draft: Draft, isThere: boolean): Draft {
   const has = Object.entries(draft).some(([path, role]) => /role$/.test(path) && role === 'middle');
-  return has === isThere ? draft : setFabric(draft, 'middle', isThere ? 'cotton-batting' : '');
+  return has === isThere ? draft : setFabric(draft, 'middle', isThere ? USUAL_FABRICS.middle : '');
 }

@@ -15,6 +15,11 @@ export interface LayoutTask {
   readonly seed: number;
 }
 
+/** Whether any block must lie where it is. */
+export function hasPins({ fixed = [] }: Pick<LayoutTask, 'fixed'>): boolean {
+  return fixed.some((row) => /[^.]/.test(row));
+}
+
 /** A cell that no print lies on. */
 export const FREE = -2;
 const RIM = -1;

@@ -1,4 +1,4 @@
-import { FREE, type LayoutTask, makeBoard, writeBoard } from './board.ts';
+import { FREE, hasPins, type LayoutTask, makeBoard, writeBoard } from './board.ts';
 import { boundTouching } from './bound-touching.ts';
 import { listLines } from './list-lines.ts';
 import { startTable } from './start-table.ts';
@@ -118,7 +118,8 @@ function startSearch(task: LayoutTask, steps: number): Search | undefined {
 type State = readonly [frontier: number, blocks: number];
 
 /** For each print the one before it with as many blocks, while none is pinned: they are alike. */
-function findTwins({ counts, fixed }: LayoutTask): readonly number[] {
-  const isPinned = fixed?.some((row) => /[^.]/.test(row)) ?? false;
+function findTwins(task: LayoutTask): readonly number[] {
+  const { counts } = task;
+  const isPinned = hasPins(task);
   return counts.map((count, print) => (isPinned ? -1 : counts.slice(0, print).lastIndexOf(count)));
 }

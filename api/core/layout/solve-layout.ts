@@ -1,4 +1,4 @@
-import { type LayoutTask, layOn, makeBoard, writeBoard } from './board.ts';
+import { hasPins, type LayoutTask, layOn, makeBoard, writeBoard } from './board.ts';
 import { boundTouching } from './bound-touching.ts';
 import { type Effort, findLayout } from './find-layout.ts';
 import { isPaired, pairPrints } from './pair-prints.ts';
@@ -31,8 +31,7 @@ const LAID = 20;
  */
 export function solveLayout(task: LayoutTask, effort: Effort, values?: readonly number[]): Solved {
   const draw = startRandom(task.seed);
-  const isPinned = task.fixed?.some((row) => /[^.]/.test(row)) ?? false;
-  const first = (isPinned ? FIRST.pinned : FIRST.loose) * effort.work;
+  const first = (hasPins(task) ? FIRST.pinned : FIRST.loose) * effort.work;
   const board = makeBoard(task, first);
   const least = boundTouching(task);
   let fewest = least;

@@ -3,16 +3,11 @@ import { roundTo } from '../length.ts';
 import { SOURCES } from '../sources.ts';
 import { DEFAULT_LAYERS, DEFAULTS } from '../tables/defaults.ts';
 import { type Fabric, findFabric } from '../tables/fabrics.ts';
+import { USUAL_FABRICS } from '../tables/usual-fabrics.ts';
 import { isMeasured } from '../wash/shrink-quilt.ts';
 import { keep, type Reading, readLengthField, readPlain } from './reading.ts';
 import { resolveOffers } from './resolve-offers.ts';
 import { resolvePrints } from './resolve-prints.ts';
-
-const USUAL_FABRIC = {
-  top: 'quilting-cotton',
-  middle: 'cotton-batting',
-  backing: 'flannel',
-} as const;
 
 /**
  * Reads the layers of the sandwich, or takes the classic one: a cotton print on flannel.
@@ -58,7 +53,7 @@ function resolveLayer(reading: Reading, layer: PlanLayer, index: number): PlanLa
   const fabric = readPlain(reading, {
     path: at('fabric'),
     given: layer.fabric,
-    fallback: USUAL_FABRIC[layer.role],
+    fallback: USUAL_FABRICS[layer.role],
     why: `Usual for the ${layer.role}`,
   });
   const row = findFabric(fabric);

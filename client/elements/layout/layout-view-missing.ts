@@ -4,7 +4,7 @@ import { editDraft } from '../../data/draft.ts';
 import { type LayoutDraft, readPins } from '../../data/layout-draft.ts';
 import { readRows } from '../../data/rows.ts';
 import { type LayoutContext, tellAt } from './layout-context.ts';
-import { shareCounts } from './share-counts.ts';
+import { shareDifference } from './share-difference.ts';
 
 /** What is wrong with the prints together: by how much their counts miss the grid, and a press that mends it. */
 export function missingView(context: LayoutContext): TemplateResult | '' {
@@ -49,8 +49,8 @@ function shareDraft({ status, isLocked }: LayoutContext): LayoutDraft | undefine
     answer === undefined || answer.input.prints[at]?.count === counts[at];
   const frame = { counts, least, blocks: countBlocks(draft) };
   const shared =
-    shareCounts({ ...frame, isFree: (at) => mayChange(at) && isOld(at) }) ??
-    shareCounts({ ...frame, isFree: mayChange });
+    shareDifference({ ...frame, isFree: (at) => mayChange(at) && isOld(at) }) ??
+    shareDifference({ ...frame, isFree: mayChange });
   return shared?.reduce<LayoutDraft>(
     (next, count, at) => editDraft(next, `prints.${at}.count`, `${count}`),
     draft,

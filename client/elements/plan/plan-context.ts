@@ -5,6 +5,7 @@ import type { Draft, DraftPath } from '../../data/draft.ts';
 import type { ShownOption } from '../../data/is-plan-answer.ts';
 import type { LoadedPlan } from '../../data/load-plan.ts';
 import { type Sentences, sayFault as tell } from '../../fields/say-fault.ts';
+import { turnUnit } from '../../fields/turn-unit.ts';
 import { writeMeasure } from '../../fields/write-figures.ts';
 import type { CautionsWords } from '../../text/cautions/source.ts';
 import type { MakingText } from '../../text/making-text.ts';
@@ -77,13 +78,9 @@ export function sayLength({ text, said }: PlanContext, ...values: number[]): str
   return writeMeasure(text.language, said, ...values);
 }
 
-/** In centimetres, exactly (international yard and pound agreement, 1959). */
-const INCH = 2.54;
-
 /** A length of the answer in the unit of the fields, which may be another until there is an answer in it. */
 export function sayInFields({ unit, said }: PlanContext, value: number): number {
-  if (said === unit) return value;
-  return Number((unit === 'cm' ? value * INCH : value / INCH).toFixed(4));
+  return said === unit ? value : turnUnit(value, unit);
 }
 
 /** A figure set large with its unit small, from the text of both. */

@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import type { FabricName, Role } from '#core/contract.ts';
+import { USUAL_FABRICS } from '#core/tables/usual-fabrics.ts';
 import { findLayer, ROLES, setFabric } from '../../data/layers.ts';
 import { FABRIC_NAMES } from '../../data/names.ts';
 import { checkBox } from '../../fields/check-box.ts';
@@ -15,7 +16,6 @@ import { listIdle } from './plan-state.ts';
 
 /** Cut sizes that rulers are sold for: common practice. */
 const CUTS = { in: [6, 7, 8, 9, 10, 11, 12], cm: [15, 18, 20, 22, 25, 28, 30] };
-const USUAL = { top: 'quilting-cotton', middle: 'cotton-batting', backing: 'flannel' } as const;
 const MOST_PRINTS = 26;
 
 /** The block: its cut, its seam, its snips. */
@@ -100,7 +100,7 @@ export function clothView(context: MakingContext): TemplateResult {
 /** Cloth for the outsides, batting or flannel for the middle, which may be left out. */
 function layerView({ state, text, act }: MakingContext, role: Role): TemplateResult {
   const index = findLayer(state.draft, role);
-  const usual = state.draft[`layers.${index}.role`] === undefined ? '' : USUAL[role];
+  const usual = state.draft[`layers.${index}.role`] === undefined ? '' : USUAL_FABRICS[role];
   const fabric = state.draft[`layers.${index}.fabric`];
   const names = FABRIC_NAMES.filter((name) =>
     role === 'middle' ? /batting|flannel/.test(name) : !/batting/.test(name),

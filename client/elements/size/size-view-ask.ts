@@ -3,6 +3,7 @@ import { type DraftPath, editDraft } from '../../data/draft.ts';
 import { SIZE_NAMES, UNKNOWN_SIZES } from '../../data/names.ts';
 import { choiceList } from '../../fields/choice-list.ts';
 import { numberField } from '../../fields/number-field.ts';
+import { turnUnit } from '../../fields/turn-unit.ts';
 import { unitChips } from '../../fields/unit-chips.ts';
 import { writeEntry } from '../../fields/write-figures.ts';
 import { chooseKind, findKind, type Sized, type TargetKind } from '../../host/size-kind.ts';
@@ -67,9 +68,6 @@ const PLACES = {
 /** A size of which one figure is set cannot be given in another way. */
 const TARGETS = ['size', ...Object.values(PLACES).flat()].map((place) => `target.${place}`);
 
-/** In centimetres, exactly (international yard and pound agreement, 1959); the core brings more than that along. */
-const INCH = 2.54;
-
 type Place = (typeof PLACES)[keyof typeof PLACES][number];
 
 /** A field of the size; to type over a named one makes it one's own. */
@@ -99,8 +97,8 @@ function entryField(context: SizeContext, place: Place): TemplateResult {
 function readSized({ status, unit }: SizeContext): Sized | undefined {
   const { answer } = status;
   if (answer === undefined || answer.input.unit === unit) return answer;
-  const say = (value: number) => Number((unit === 'cm' ? value * INCH : value / INCH).toFixed(4));
   const { width, height } = answer.wish;
+  const say = (value: number) => turnUnit(value, unit);
   return { grid: answer.grid, wish: { width: say(width), height: say(height) } };
 }
 

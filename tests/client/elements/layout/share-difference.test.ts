@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { shareCounts } from '../../../../client/elements/layout/share-counts.ts';
+import { shareDifference } from '../../../../client/elements/layout/share-difference.ts';
 
 const print = fc.record({ count: fc.nat(400), least: fc.nat(40), free: fc.boolean() });
 
-describe('shareCounts', () => {
-  test('shareCounts fills the grid, keeps what is not free and what is pinned, or gives nothing', () => {
+describe('shareDifference', () => {
+  test('shareDifference fills the grid, keeps what is not free and what is pinned, or gives nothing', () => {
     fc.assert(
       fc.property(
         fc.array(print, { minLength: 2, maxLength: 26 }),
@@ -14,7 +14,7 @@ describe('shareCounts', () => {
           const counts = prints.map(({ count }) => count);
           const least = prints.map((one) => one.least);
           const isFree = (at: number) => prints[at]?.free === true;
-          const shared = shareCounts({ counts, blocks, least, isFree });
+          const shared = shareDifference({ counts, blocks, least, isFree });
           const kept = prints.reduce((sum, one) => sum + (one.free ? one.least : one.count), 0);
           const isOpen = prints.some(({ free }) => free);
           expect(shared !== undefined).toBe(isOpen ? kept <= blocks : kept === blocks);

@@ -17,10 +17,10 @@ export interface Counted {
  * @returns nothing where the free prints cannot take it up.
  *
  * @example
- * shareCounts({ counts: [6, 5, 5], blocks: 20, least: [0, 0, 0], isFree: (print) => print > 0 }) // => [6, 7, 7]
- * shareCounts({ counts: [9, 1, 5], blocks: 10, least: [0, 1, 0], isFree: (print) => print > 0 }) // => [9, 1, 0]
+ * shareDifference({ counts: [6, 5, 5], blocks: 20, least: [0, 0, 0], isFree: (print) => print > 0 }) // => [6, 7, 7]
+ * shareDifference({ counts: [9, 1, 5], blocks: 10, least: [0, 1, 0], isFree: (print) => print > 0 }) // => [9, 1, 0]
  */
-export function shareCounts({
+export function shareDifference({
   counts,
   blocks,
   least,
